@@ -1,0 +1,22 @@
+/**
+ * Numbers with uncertainty, and the few numerical methods the other rooms share. No battery words in here.
+ *
+ * @module
+ */
+export {
+  COVERAGE_FACTOR_95,
+  divide,
+  type Estimate,
+  estimate,
+  type Interval,
+  interval95,
+  multiply,
+  rectangularUncertainty,
+  rootSumSquare,
+  weightedMean,
+} from "./estimate.js";
+export { erfc, normalCdf, normalPdf, normalQuantile } from "./normal.js";
+export { type Interpolant, interpolateLinear, pchip } from "./pchip.js";
+export { dayNumber, dayNumberOf, daysInMonth, type PlainDate, plainDate } from "./plain-date.js";
+export { isRefusal, type Refusal, refuse } from "./refusal.js";
+export { UtcDate, utcContext } from "./utc-date.js";

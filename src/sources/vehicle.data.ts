@@ -1,0 +1,4 @@
+import type { Source } from "./source.js";
+
+/** Bibliography of the room `vehicle`. */
+export const vehicleSources = {} as const satisfies Record<string, Source>;

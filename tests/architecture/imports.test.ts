@@ -1,0 +1,107 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { filesBelow } from "../docs/code-blocks.js";
+
+// The arrows of the house. A room may import what its row lists, nothing else; `types:` rows only `import type`.
+const MAY_IMPORT: Record<string, readonly string[]> = {
+  numeric: [],
+  sources: [],
+  ratings: ["numeric", "sources"],
+  "charge-state": ["numeric", "sources"],
+  temperature: ["numeric", "sources"],
+  "date-codes": ["numeric", "sources", "date-fns"],
+  bench: ["numeric", "sources", "charge-state", "temperature"],
+  vehicle: ["numeric", "sources", "temperature"],
+  warranty: ["numeric", "sources", "decimal.js", "date-fns"],
+  verdict: [
+    "numeric",
+    "sources",
+    "types:ratings",
+    "types:charge-state",
+    "types:temperature",
+    "types:bench",
+    "types:vehicle",
+  ],
+  evaluate: [
+    "numeric",
+    "sources",
+    "ratings",
+    "charge-state",
+    "temperature",
+    "date-codes",
+    "bench",
+    "vehicle",
+    "warranty",
+    "verdict",
+    "zod",
+  ],
+  logs: ["numeric", "charge-state", "temperature"],
+  fleet: ["numeric", "evaluate"],
+  report: ["numeric", "sources", "types:evaluate", "types:warranty", "types:verdict"],
+};
+
+interface Arrow {
+  readonly from: string;
+  readonly to: string;
+  readonly typeOnly: boolean;
+  readonly file: string;
+}
+
+function arrows(): Arrow[] {
+  const found: Arrow[] = [];
+  for (const file of filesBelow("src", ".ts")) {
+    const room = file.split("/")[1]!;
+    if (room === "index.ts") continue;
+    const text = readFileSync(file, "utf8");
+    for (const match of text.matchAll(/^(import|export)(\s+type)?[^;]*?from\s+"([^"]+)"/gm)) {
+      const specifier = match[3]!;
+      if (specifier.startsWith("./")) continue;
+      const relative = /^\.\.\/([^/]+)\//.exec(specifier);
+      found.push({
+        from: room,
+        to: relative ? relative[1]! : specifier,
+        typeOnly: match[2] !== undefined,
+        file,
+      });
+    }
+  }
+  return found;
+}
+
+describe("rooms", () => {
+  it("every folder of src has a row, every row a folder", () => {
+    const folders = readdirSync("src", { withFileTypes: true }).filter((e) => e.isDirectory());
+    expect(folders.map((e) => e.name).sort()).toEqual(Object.keys(MAY_IMPORT).sort());
+  });
+
+  it("imports follow the plan", () => {
+    const broken = arrows().filter(({ from, to, typeOnly }) => {
+      const allowed = MAY_IMPORT[from] ?? [];
+      return !(allowed.includes(to) || (typeOnly && allowed.includes(`types:${to}`)));
+    });
+    expect(broken).toEqual([]);
+  });
+
+  it("rooms form no cycle", () => {
+    const next = new Map<string, Set<string>>();
+    for (const { from, to } of arrows()) next.set(from, (next.get(from) ?? new Set()).add(to));
+    const state = new Map<string, "open" | "done">();
+    const visit = (room: string, path: readonly string[]): void => {
+      if (state.get(room) === "open") throw new Error(`cycle: ${[...path, room].join(" → ")}`);
+      if (state.get(room) === "done") return;
+      state.set(room, "open");
+      for (const to of next.get(room) ?? []) visit(to, [...path, room]);
+      state.set(room, "done");
+    };
+    for (const room of next.keys()) visit(room, []);
+  });
+
+  it("no clock, locale, environment or input/output outside logs and fleet", () => {
+    const forbidden =
+      /\bDate\.now\b|new Date\(\)|\bprocess\.|\bfetch\(|toLocale|\beval\(|new Function|from "node:/;
+    const broken = filesBelow("src", ".ts").filter(
+      (file) => !/^src\/(logs|fleet)\//.test(file) && forbidden.test(readFileSync(file, "utf8")),
+    );
+    expect(broken).toEqual([]);
+  });
+});
