@@ -1,1 +1,41 @@
-export {};
+/**
+ * From evidence to a decision: conformance probabilities, policy, rules, findings and cautions.
+ *
+ * @module
+ */
+export { type Caution, type CautionCode, type CautionSetting, cautionCodes, cautions } from "./caution.js";
+export {
+  conformanceProbability,
+  decideAgainstLimit,
+  type GlobalRisks,
+  globalRisks,
+  guardedLimits,
+  type LimitDecision,
+  repeatedReadingUncertainty,
+  type ToleranceLimits,
+  withPriorKnowledge,
+} from "./conformance.js";
+export { decide, type Verdict } from "./decide.js";
+export type {
+  AbilityEvidence,
+  CellEvidence,
+  ChargeEvidence,
+  DamageSign,
+  Evidence,
+  LoadTestEvidence,
+  MissingCellEvidence,
+  SystemReading,
+} from "./evidence.js";
+export {
+  type Action,
+  type Condition,
+  type Finding,
+  type FindingCode,
+  type FindingLimit,
+  finding,
+  findingCodes,
+  type Severity,
+} from "./finding.js";
+export { type DecisionPolicy, defaultPolicy } from "./policy.js";
+export { type Facts, facts, type Rule, type RuleOutcome, type RuleStage } from "./rule.js";
+export { rules } from "./rules/index.js";

@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { posix } from "node:path";
 import { describe, expect, it } from "vitest";
 import { filesBelow } from "../docs/code-blocks.js";
 
@@ -55,14 +56,10 @@ function arrows(): Arrow[] {
     const text = readFileSync(file, "utf8");
     for (const match of text.matchAll(/^(import|export)(\s+type)?[^;]*?from\s+"([^"]+)"/gm)) {
       const specifier = match[3]!;
-      if (specifier.startsWith("./")) continue;
-      const relative = /^\.\.\/([^/]+)\//.exec(specifier);
-      found.push({
-        from: room,
-        to: relative ? relative[1]! : specifier,
-        typeOnly: match[2] !== undefined,
-        file,
-      });
+      const path = specifier.startsWith(".") ? posix.join(posix.dirname(file), specifier) : undefined;
+      const to = path ? path.split("/")[1]! : specifier;
+      if (to === room) continue;
+      found.push({ from: room, to, typeOnly: match[2] !== undefined, file });
     }
   }
   return found;

@@ -1,0 +1,110 @@
+import type { Standing } from "../sources/index.js";
+
+/** What the battery is. */
+export type Condition = "serviceable" | "worn" | "unserviceable" | "internally-failed" | "not-established";
+
+/** What to do next. `isolate`: a hazard, never charge; `stop`: not a 12 V battery, this method does not apply. */
+export type Action =
+  | "keep"
+  | "charge-then-keep"
+  | "charge-then-repeat"
+  | "repeat"
+  | "retire"
+  | "isolate"
+  | "stop";
+
+/** `note`: worth knowing; `warning`: limits the answer; `defect`: counts against the battery; `hazard`: can hurt. */
+export type Severity = "note" | "warning" | "defect" | "hazard";
+
+/** Every finding this library can make. Each has a sentence in every message catalogue. */
+export const findingCodes = [
+  // what is missing
+  "missing-temperature",
+  "missing-rest-history",
+  "missing-charge-measurement",
+  "missing-ability-measurement",
+  "missing-instrument-uncertainty",
+  "missing-inspection-date",
+  "chemistry-unknown",
+  // identity and age
+  "label-refused",
+  "rating-estimated",
+  "rating-not-comparable",
+  "date-code-ambiguous",
+  "date-code-refused",
+  "date-code-confusable",
+  // hazards
+  "case-damaged",
+  "frozen-seen",
+  "frozen-possible",
+  "electrolyte-low",
+  // the system under test
+  "other-system-voltage",
+  "system-voltage-unclear",
+  "no-voltage",
+  "reversed-polarity",
+  "reversed-after-check",
+  // the measurement
+  "surface-charge",
+  "vehicle-loads-possible",
+  "temperature-unusual",
+  "readings-scatter",
+  "resistance-reference-missing",
+  // cells
+  "cell-missing",
+  "cell-missing-unproven",
+  "cell-spread",
+  "cell-spread-unproven",
+  // charge
+  "charge-low",
+  "charge-not-established",
+  "charge-evidence-disagrees",
+  "charge-history-contradicted",
+  // ability
+  "ability-above",
+  "ability-between",
+  "ability-worn",
+  "ability-below",
+  "ability-not-judged",
+  "ability-evidence-disagrees",
+  "load-test-passed",
+  "load-test-failed",
+  "load-test-failed-again",
+  "load-test-undecided",
+  "load-test-not-valid",
+  // the engine's need
+  "requirement-met",
+  "requirement-not-met",
+  "requirement-undecided",
+  "requirement-not-judged",
+] as const;
+
+export type FindingCode = (typeof findingCodes)[number];
+
+/** A limit a finding was measured against. */
+export interface FindingLimit {
+  readonly value: number;
+  readonly unit: string;
+  /** Key of the bibliography. */
+  readonly source: string;
+  readonly standing: Standing;
+}
+
+/** Something that was noticed. Findings never disappear because another rule decided. */
+export interface Finding {
+  readonly code: FindingCode;
+  readonly severity: Severity;
+  /** Numbers and words for the sentence, SI units as the glossary names them. */
+  readonly evidence: Readonly<Record<string, number | string>>;
+  readonly limit?: FindingLimit;
+}
+
+/** Makes a {@link Finding}. */
+export function finding(
+  code: FindingCode,
+  severity: Severity,
+  evidence: Readonly<Record<string, number | string>> = {},
+  limit?: FindingLimit,
+): Finding {
+  return limit ? { code, severity, evidence, limit } : { code, severity, evidence };
+}

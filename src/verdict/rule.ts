@@ -1,0 +1,80 @@
+import type { SourceId, Standing } from "../sources/index.js";
+import { conformanceProbability } from "./conformance.js";
+import type { AbilityEvidence, Evidence } from "./evidence.js";
+import type { Action, Condition, Finding } from "./finding.js";
+import type { DecisionPolicy } from "./policy.js";
+
+/** Where a rule stands in the order of precedence; the first decisive rule sets condition and action. */
+export type RuleStage =
+  | "hazard"
+  | "system"
+  | "measurement"
+  | "cells"
+  | "charge"
+  | "conflict"
+  | "ability"
+  | "fitness";
+
+/** What a rule makes of the evidence. */
+export interface RuleOutcome {
+  readonly findings: readonly Finding[];
+  /** Present when the rule decides, if no rule before it did. */
+  readonly decision?: { readonly condition: Condition; readonly action: Action };
+}
+
+/** One reason for a verdict: one file, one rule. */
+export interface Rule {
+  readonly code: string;
+  readonly stage: RuleStage;
+  readonly source: SourceId;
+  readonly standing: Standing;
+  /** Returns nothing when the rule does not fire. */
+  readonly weigh: (facts: Facts) => RuleOutcome | undefined;
+}
+
+/** Evidence with the comparisons that several rules share, made once. */
+export interface Facts {
+  readonly evidence: Evidence;
+  readonly policy: DecisionPolicy;
+  /** Probability that the state of charge reaches the policy's limit; undefined when nothing measured it. */
+  readonly chargeProbability: number | undefined;
+  /** True when a low ability may be held against the battery. */
+  readonly chargeSufficient: boolean;
+  /** The ability the verdict rests on: the first of the caller's list. */
+  readonly ability: AbilityEvidence | undefined;
+  /** Probabilities that the ability reaches the serviceable and the unserviceable limit. */
+  readonly reachesServiceable: number | undefined;
+  readonly reachesUnserviceable: number | undefined;
+  readonly loadTest: "passed" | "failed" | "undecided" | "none";
+}
+
+/** Makes the shared comparisons. */
+export function facts(evidence: Evidence, policy: DecisionPolicy): Facts {
+  const { charge, abilities, loadTest } = evidence;
+  const chargeProbability =
+    charge && conformanceProbability(charge.stateOfCharge, { lower: policy.sufficientCharge });
+  const measuredSufficient =
+    charge?.bound === "two-sided" && chargeProbability! >= policy.sufficientChargeProbability;
+  // A completed charge stands unless the reading makes that charge improbable.
+  const historySufficient =
+    evidence.chargeCompleted && (chargeProbability === undefined || chargeProbability >= 0.5);
+  const ability = abilities[0];
+  return {
+    evidence,
+    policy,
+    chargeProbability,
+    chargeSufficient: measuredSufficient || historySufficient,
+    ability,
+    reachesServiceable:
+      ability && conformanceProbability(ability.ratio, { lower: policy.serviceableFraction }),
+    reachesUnserviceable:
+      ability && conformanceProbability(ability.ratio, { lower: policy.unserviceableFraction }),
+    loadTest: !loadTest?.valid
+      ? "none"
+      : loadTest.passProbability >= policy.acceptProbability
+        ? "passed"
+        : 1 - loadTest.passProbability >= policy.rejectProbability
+          ? "failed"
+          : "undecided",
+  };
+}

@@ -1,0 +1,26 @@
+import { finding } from "../finding.js";
+import type { Rule } from "../rule.js";
+
+/** Rest voltage short of a whole cell. It condemns only after a completed charge: six empty cells read the same. */
+export const missingCell: Rule = {
+  code: "missing-cell",
+  stage: "cells",
+  source: "tm-9-6140",
+  standing: "read",
+  weigh: ({ evidence, policy, loadTest, reachesServiceable }) => {
+    const { missingCell } = evidence;
+    if (!missingCell || missingCell.probability < 0.5) return undefined;
+    const shown = { cells: missingCell.cells, shortfallVolts: missingCell.shortfallVolts };
+    if (!evidence.chargeCompleted) return { findings: [finding("cell-missing-unproven", "warning", shown)] };
+    const contradicted = loadTest === "passed" || (reachesServiceable ?? 0) >= policy.acceptProbability;
+    if (missingCell.probability < policy.rejectProbability || contradicted)
+      return {
+        findings: [finding("cell-missing-unproven", "warning", shown)],
+        decision: { condition: "not-established", action: "repeat" },
+      };
+    return {
+      findings: [finding("cell-missing", "defect", shown)],
+      decision: { condition: "internally-failed", action: "retire" },
+    };
+  },
+};
