@@ -1,1 +1,39 @@
-export {};
+/**
+ * One record in, one reasoned evaluation out.
+ *
+ * @module
+ */
+export { type EvaluateOptions, type EvaluateResult, evaluate, tryEvaluate } from "./evaluate.js";
+export type {
+  AbilitySection,
+  AgeSection,
+  ChargeSection,
+  Evaluation,
+  IdentitySection,
+  LoadTestSection,
+  NamedRefusal,
+  NextStep,
+  ReferenceCranking,
+  TrustSection,
+  WarrantySection,
+} from "./evaluation.js";
+export { InputError, type InputIssue, isInputError } from "./issue.js";
+export { type ParseResult, parseRecord } from "./parse.js";
+export type {
+  AcidGravities,
+  BatteryRecord,
+  ConductanceReading,
+  CrankingReading,
+  DateCode,
+  LabelCode,
+  LoadTestReading,
+  PrintedRating,
+  RecordConditions,
+  RecordIdentity,
+  RecordMeasurements,
+  RecordRequirement,
+  RecordWarranty,
+  ReferenceBasis,
+  ResistanceReading,
+} from "./record.js";
+export { recordSchema } from "./schema.js";

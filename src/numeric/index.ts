@@ -18,5 +18,7 @@ export {
 export { erfc, normalCdf, normalPdf, normalQuantile } from "./normal.js";
 export { type Interpolant, interpolateLinear, pchip } from "./pchip.js";
 export { dayNumber, dayNumberOf, daysInMonth, type PlainDate, plainDate } from "./plain-date.js";
+export { probabilityPositive } from "./probability-positive.js";
 export { isRefusal, type Refusal, refuse } from "./refusal.js";
+export { requireFinite } from "./require-finite.js";
 export { UtcDate, utcContext } from "./utc-date.js";

@@ -33,7 +33,9 @@ export interface LoadTestEvidence {
   readonly passProbability: number;
   readonly marginVolts: Estimate;
   readonly limitVolts: number;
-  readonly valid: boolean;
+  /** Whether a pass, and whether a failure, counts in spite of `invalidReasons`. */
+  readonly passStands: boolean;
+  readonly failStands: boolean;
   readonly invalidReasons: readonly string[];
   /** True when an earlier test failed and the battery was charged in between. */
   readonly repeated: boolean;
@@ -48,14 +50,14 @@ export interface CellEvidence {
   readonly exceedProbability: number;
   /** Number of the weakest cell, counted from 1 at the positive post or as the caller counts. */
   readonly weakestCell: number;
+  /** False with fresh water not yet mixed in: then the spread shows no defect. */
+  readonly mixed: boolean;
 }
 
-/** A rest voltage that is short of one or more cells. */
+/** A rest voltage that is short of one or more whole cells. */
 export interface MissingCellEvidence {
   readonly cells: number;
   readonly shortfallVolts: number;
-  /** Probability that at least one cell is missing, given a completed charge. */
-  readonly probability: number;
 }
 
 /** Everything the rules look at; the room `evaluate` fills it, and it can be filled by hand. */

@@ -30,6 +30,7 @@ export const findingCodes = [
   "label-refused",
   "rating-estimated",
   "rating-not-comparable",
+  "rating-edition-unstated",
   "date-code-ambiguous",
   "date-code-refused",
   "date-code-confusable",
@@ -37,6 +38,7 @@ export const findingCodes = [
   "case-damaged",
   "frozen-seen",
   "frozen-possible",
+  "near-freezing",
   "electrolyte-low",
   // the system under test
   "other-system-voltage",
@@ -57,6 +59,9 @@ export const findingCodes = [
   "cell-spread-unproven",
   // charge
   "charge-low",
+  "charge-above-full",
+  "charge-below-empty",
+  "cells-not-all-measured",
   "charge-not-established",
   "charge-evidence-disagrees",
   "charge-history-contradicted",

@@ -1,6 +1,6 @@
 import type { SourceId, Standing } from "../sources/index.js";
 import { conformanceProbability } from "./conformance.js";
-import type { AbilityEvidence, Evidence } from "./evidence.js";
+import type { AbilityEvidence, Evidence, LoadTestEvidence } from "./evidence.js";
 import type { Action, Condition, Finding } from "./finding.js";
 import type { DecisionPolicy } from "./policy.js";
 
@@ -69,12 +69,13 @@ export function facts(evidence: Evidence, policy: DecisionPolicy): Facts {
       ability && conformanceProbability(ability.ratio, { lower: policy.serviceableFraction }),
     reachesUnserviceable:
       ability && conformanceProbability(ability.ratio, { lower: policy.unserviceableFraction }),
-    loadTest: !loadTest?.valid
-      ? "none"
-      : loadTest.passProbability >= policy.acceptProbability
-        ? "passed"
-        : 1 - loadTest.passProbability >= policy.rejectProbability
-          ? "failed"
-          : "undecided",
+    loadTest: loadTest ? outcomeOf(loadTest, policy) : "none",
   };
+}
+
+function outcomeOf(test: LoadTestEvidence, policy: DecisionPolicy): Facts["loadTest"] {
+  const { passProbability, passStands, failStands } = test;
+  if (passProbability >= policy.acceptProbability) return passStands ? "passed" : "none";
+  if (1 - passProbability >= policy.rejectProbability) return failStands ? "failed" : "none";
+  return passStands && failStands ? "undecided" : "none";
 }

@@ -28,7 +28,8 @@ const test = (passProbability: number, repeated = false): Pick<Evidence, "loadTe
     passProbability,
     marginVolts: { value: passProbability - 0.5, standardUncertainty: 0.05 },
     limitVolts: 9.6,
-    valid: true,
+    passStands: true,
+    failStands: true,
     invalidReasons: [],
     repeated,
     source: "tm-9-6140",
@@ -65,18 +66,18 @@ const table: [string, Evidence, string, string, Evidence, string[]][] = [
   ],
   [
     "missing-cell",
-    { ...sound, ...ratio(0.4), missingCell: { cells: 1, shortfallVolts: 2.1, probability: 0.99 } },
+    { ...sound, ...ratio(0.4), missingCell: { cells: 1, shortfallVolts: 2.1 } },
     "internally-failed",
     "retire",
-    { ...sound, missingCell: { cells: 1, shortfallVolts: 0.3, probability: 0.02 } },
+    sound,
     ["cell-missing", "cell-missing-unproven"],
   ],
   [
     "cell-spread",
-    { ...sound, cells: { spread: 0.09, exceedProbability: 0.99, weakestCell: 3 } },
+    { ...sound, cells: { spread: 0.09, exceedProbability: 0.99, weakestCell: 3, mixed: true } },
     "internally-failed",
     "retire",
-    { ...sound, cells: { spread: 0.02, exceedProbability: 0.01, weakestCell: 3 } },
+    { ...sound, cells: { spread: 0.02, exceedProbability: 0.01, weakestCell: 3, mixed: true } },
     ["cell-spread", "cell-spread-unproven"],
   ],
   [
@@ -184,7 +185,7 @@ describe("precedence and promises", () => {
       ...sound,
       ...ratio(0.3),
       ...charge(-1),
-      missingCell: { cells: 1, shortfallVolts: 2.1, probability: 0.99 },
+      missingCell: { cells: 1, shortfallVolts: 2.1 },
     });
     expect(verdict.condition).toBe("not-established");
     expect(verdict.action).toBe("charge-then-repeat");

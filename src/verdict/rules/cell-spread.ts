@@ -17,7 +17,8 @@ export const cellSpread: Rule = {
       source: "tm-9-6140",
       standing: "our-choice",
     } as const;
-    const proven = evidence.chargeCompleted && cells.exceedProbability >= policy.rejectProbability;
+    const proven =
+      evidence.chargeCompleted && cells.mixed && cells.exceedProbability >= policy.rejectProbability;
     if (!proven) return { findings: [finding("cell-spread-unproven", "warning", shown, limit)] };
     return {
       findings: [finding("cell-spread", "defect", shown, limit)],

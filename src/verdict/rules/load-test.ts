@@ -10,7 +10,7 @@ export const loadTest: Rule = {
   weigh: ({ evidence, loadTest: outcome, reachesServiceable }) => {
     const test = evidence.loadTest;
     if (!test) return undefined;
-    if (!test.valid)
+    if (outcome === "none")
       return {
         findings: [finding("load-test-not-valid", "warning", { reasons: test.invalidReasons.join(", ") })],
       };

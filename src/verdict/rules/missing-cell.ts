@@ -9,11 +9,11 @@ export const missingCell: Rule = {
   standing: "read",
   weigh: ({ evidence, policy, loadTest, reachesServiceable }) => {
     const { missingCell } = evidence;
-    if (!missingCell || missingCell.probability < 0.5) return undefined;
+    if (!missingCell) return undefined;
     const shown = { cells: missingCell.cells, shortfallVolts: missingCell.shortfallVolts };
     if (!evidence.chargeCompleted) return { findings: [finding("cell-missing-unproven", "warning", shown)] };
     const contradicted = loadTest === "passed" || (reachesServiceable ?? 0) >= policy.acceptProbability;
-    if (missingCell.probability < policy.rejectProbability || contradicted)
+    if (contradicted)
       return {
         findings: [finding("cell-missing-unproven", "warning", shown)],
         decision: { condition: "not-established", action: "repeat" },

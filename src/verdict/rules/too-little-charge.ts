@@ -28,7 +28,9 @@ export const tooLittleCharge: Rule = {
 
 function chargeFindings({ evidence, policy, chargeProbability, chargeSufficient }: Facts): Finding[] {
   const { charge } = evidence;
-  if (!charge || chargeProbability === undefined) return [finding("missing-charge-measurement", "warning")];
+  if (!charge || chargeProbability === undefined)
+    // A voltage that tells of ice was measured, it only does not tell the charge.
+    return evidence.frozen === "no" ? [finding("missing-charge-measurement", "warning")] : [];
   const limit: FindingLimit = {
     value: policy.sufficientCharge,
     unit: "1",
@@ -39,7 +41,8 @@ function chargeFindings({ evidence, policy, chargeProbability, chargeSufficient 
   const findings: Finding[] = [];
   if (chargeProbability < 0.5) findings.push(finding("charge-low", "note", shown, limit));
   else if (!chargeSufficient) findings.push(finding("charge-not-established", "note", shown, limit));
-  if (evidence.chargeCompleted && chargeProbability < 1 - policy.rejectProbability)
+  // A missing cell explains a low voltage after a charge.
+  if (evidence.chargeCompleted && !evidence.missingCell && chargeProbability < 1 - policy.rejectProbability)
     findings.push(finding("charge-history-contradicted", "warning", shown, limit));
   return findings;
 }

@@ -1,0 +1,176 @@
+import { divide, type Estimate, interval95, isRefusal } from "../numeric/index.js";
+import { compareToRating } from "../ratings/index.js";
+import { resistanceAt25Celsius } from "../temperature/index.js";
+import { repeatedReadingUncertainty } from "../verdict/index.js";
+import type { AbilitySection, ReferenceCranking } from "./evaluation.js";
+import type { BatteryRecord, CrankingReading } from "./record.js";
+import { note, refused, type Workbook } from "./workbook.js";
+
+/** Assumed for a hand-held cranking estimate, as a fraction: 4-5 % of the reading, our choice, always said. */
+export const ASSUMED_CRANKING_UNCERTAINTY = 0.045;
+/** Share of it that repeats at random and shrinks with more readings. Our choice. */
+const REPEATABLE_SHARE = 0.5;
+/** How well a resistance against its reference tells cranking ability, as a fraction. Our choice: IEEE 1188 calls a change
+ *  of 30-50 % significant, and later studies rank batteries between 80 and 100 % poorly (both from memory). */
+const OHMIC_MODEL_UNCERTAINTY = 0.1;
+/** Spread of a reference by where it comes from, as a fraction. Our choice. */
+const REFERENCE_UNCERTAINTY = {
+  "own-baseline": 0.03,
+  "published-for-type": 0.1,
+  "fleet-median": 0.08,
+} as const;
+/** "EN" without its level on label or instrument: level 2 is 0.85-0.92 of level 1 (from memory), taken as a rectangular
+ *  spread of 0 to 15 %, as a fraction. Our choice. */
+const UNSTATED_EN_LEVEL_UNCERTAINTY = 0.15 / Math.sqrt(12);
+/** Spread of repeated readings beyond this many repeatability standard deviations is not the instrument's. */
+const SCATTER_LIMIT = 3.5;
+
+/** What ability readings leave for the verdict besides their ratios. */
+export interface AbilityOutcome {
+  readonly sections: readonly AbilitySection[];
+  readonly scatter?: { readonly relative: number; readonly limit: number };
+}
+
+/** How much of its rated ability is left, by each way it was measured. */
+export function abilities(
+  record: BatteryRecord,
+  rating: ReferenceCranking | undefined,
+  temperature: Estimate | undefined,
+  book: Workbook,
+): AbilityOutcome {
+  const { cranking, resistance, conductance } = record.measurements;
+  const sections: AbilitySection[] = [];
+  let scatter: AbilityOutcome["scatter"];
+  if (cranking) {
+    const reading = crankingReading(cranking, book);
+    scatter = reading.scatter;
+    const compared = compareCranking(reading.amperes, cranking, rating, book);
+    if (compared) sections.push(compared);
+  }
+  if (resistance) {
+    const relative = resistance.referenceMilliohms / resistance.milliohms;
+    ohmic(relative, resistance.referenceBasis, "internal-resistance", temperature, sections, book);
+  }
+  if (conductance) {
+    const relative = conductance.siemens / conductance.referenceSiemens;
+    ohmic(relative, conductance.referenceBasis, "conductance", temperature, sections, book);
+  }
+  return scatter ? { sections, scatter } : { sections };
+}
+
+function crankingReading(
+  cranking: CrankingReading,
+  book: Workbook,
+): { readonly amperes: Estimate; readonly scatter?: { readonly relative: number; readonly limit: number } } {
+  const relative = cranking.relativeStandardUncertainty ?? ASSUMED_CRANKING_UNCERTAINTY;
+  if (cranking.relativeStandardUncertainty === undefined)
+    note(book, "missing-instrument-uncertainty", "note", { assumed: ASSUMED_CRANKING_UNCERTAINTY });
+  if (typeof cranking.amperes === "number")
+    return { amperes: { value: cranking.amperes, standardUncertainty: relative * cranking.amperes } };
+  const readings = cranking.amperes;
+  let sum = 0;
+  let lowest = Number.POSITIVE_INFINITY;
+  let highest = 0;
+  for (const one of readings) {
+    sum += one;
+    lowest = Math.min(lowest, one);
+    highest = Math.max(highest, one);
+  }
+  const mean = sum / readings.length;
+  const repeatability = relative * Math.sqrt(REPEATABLE_SHARE);
+  const common = relative * Math.sqrt(1 - REPEATABLE_SHARE);
+  const amperes = {
+    value: mean,
+    standardUncertainty: mean * repeatedReadingUncertainty(common, repeatability, readings.length),
+  };
+  return readings.length > 1
+    ? { amperes, scatter: { relative: (highest - lowest) / mean, limit: SCATTER_LIMIT * repeatability } }
+    : { amperes };
+}
+
+function compareCranking(
+  amperes: Estimate,
+  cranking: CrankingReading,
+  rating: ReferenceCranking | undefined,
+  book: Workbook,
+): AbilitySection | undefined {
+  if (!rating) {
+    note(book, "rating-not-comparable", "warning", { reason: "no-rating" });
+    return undefined;
+  }
+  const compared = compareToRating(
+    {
+      measured: { amperes, standard: cranking.standard },
+      label: { amperes: rating.amperes.value, standard: rating.standard },
+    },
+    book.derivation,
+  );
+  if (isRefusal(compared)) {
+    refused(book, "measurements.cranking", compared);
+    note(book, "rating-not-comparable", "warning", { reason: compared.code });
+    return undefined;
+  }
+  if (compared.caveat === "iec-edition-unstated") {
+    // One name for tests whose results differ by half: no ratio is honest.
+    note(book, "rating-not-comparable", "warning", { reason: compared.caveat });
+    return undefined;
+  }
+  const editions = compared.caveat ? UNSTATED_EN_LEVEL_UNCERTAINTY : 0;
+  if (compared.caveat) note(book, "rating-edition-unstated", "note", { relativeUncertainty: editions });
+  // A rating that is itself an estimate, or of an unstated level, carries its uncertainty into the ratio.
+  const reference = {
+    value: rating.amperes.value,
+    standardUncertainty: Math.hypot(rating.amperes.standardUncertainty, editions * rating.amperes.value),
+  };
+  const ratio =
+    reference.standardUncertainty === 0
+      ? compared.ratio
+      : divide(compared.measuredInLabelStandard, reference);
+  return {
+    ratio,
+    interval: interval95(ratio),
+    from: "cranking-estimate",
+    amperes: compared.measuredInLabelStandard,
+    standard: rating.standard,
+    converted: compared.converted,
+  };
+}
+
+function ohmic(
+  conductanceRatio: number,
+  basis: keyof typeof REFERENCE_UNCERTAINTY,
+  from: "internal-resistance" | "conductance",
+  temperature: Estimate | undefined,
+  sections: AbilitySection[],
+  book: Workbook,
+): void {
+  // The reference is taken at 25 °C; the reading is brought there, resistance being the reciprocal of the ratio.
+  const assumed = temperature ?? { value: 25, standardUncertainty: 10 / Math.sqrt(3) };
+  const corrected = resistanceAt25Celsius(
+    { value: 1 / conductanceRatio, standardUncertainty: 0 },
+    assumed,
+    book.derivation,
+  );
+  if (isRefusal(corrected)) {
+    refused(book, `measurements.${from === "conductance" ? "conductance" : "resistance"}`, corrected);
+    return;
+  }
+  const value = 1 / corrected.value;
+  const relative = Math.hypot(
+    corrected.standardUncertainty / corrected.value,
+    REFERENCE_UNCERTAINTY[basis],
+    OHMIC_MODEL_UNCERTAINTY,
+  );
+  const ratio = { value, standardUncertainty: relative * value };
+  book.derivation?.push({
+    quantity: "ability against the reference",
+    formula: "reference resistance / resistance at 25 °C",
+    inputs: { resistanceRatioAt25: corrected.value, reference: basis },
+    result: value,
+    unit: "1",
+    standardUncertainty: ratio.standardUncertainty,
+    source: "crankworthy-policy",
+    standing: "our-choice",
+  });
+  sections.push({ ratio, interval: interval95(ratio), from });
+}

@@ -1,0 +1,60 @@
+import { type Estimate, isRefusal, multiply } from "../numeric/index.js";
+import { convertRating } from "../ratings/index.js";
+import { type ColdStart, coldStartMargin } from "../temperature/index.js";
+import type { AbilitySection, ChargeSection, IdentitySection } from "./evaluation.js";
+import type { RecordRequirement } from "./record.js";
+import { note, refused, type Workbook } from "./workbook.js";
+
+/** Standard uncertainty of a stated engine demand, as a fraction. Our choice. */
+const DEMAND_UNCERTAINTY = 0.1;
+
+/** Will it start this engine on the coldest morning: ability today, carried to −18 °C terms, against the demand. */
+export function coldStart(
+  requirement: RecordRequirement,
+  { rating }: IdentitySection,
+  ability: AbilitySection | undefined,
+  charge: ChargeSection | undefined,
+  book: Workbook,
+): ColdStart | undefined {
+  if (!ability || !rating) {
+    note(book, "requirement-not-judged", "note", { reason: "no-ability" });
+    return undefined;
+  }
+  const inLabelStandard: Estimate = ability.amperes ?? multiply(ability.ratio, rating.amperes);
+  const atRatingTemperature = convertRating(
+    { amperes: inLabelStandard, from: ability.standard ?? rating.standard, to: "sae-j537" },
+    book.derivation,
+  );
+  if (isRefusal(atRatingTemperature)) {
+    refused(book, "requirement", atRatingTemperature);
+    note(book, "requirement-not-judged", "note", { reason: atRatingTemperature.code });
+    return undefined;
+  }
+  const { crankingAmperes, atCelsius, coldestMorningCelsius } = requirement;
+  const start = coldStartMargin(
+    {
+      abilityAmperes: atRatingTemperature,
+      // After charging the battery has its ability back; the margin is asked for the battery as it will be used.
+      ...(charge && charge.bound === "two-sided" && { stateOfCharge: atMostFull(charge.stateOfCharge) }),
+      demandAmperes: { value: crankingAmperes, standardUncertainty: DEMAND_UNCERTAINTY * crankingAmperes },
+      demandReferenceCelsius: atCelsius,
+      coldestMorningCelsius,
+    },
+    book.derivation,
+  );
+  if (isRefusal(start)) {
+    refused(book, "requirement", start);
+    note(book, "requirement-not-judged", "note", { reason: start.code });
+    return undefined;
+  }
+  if (!start.atColdestMorning || isRefusal(start.atColdestMorning))
+    note(book, "requirement-not-judged", "note", { reason: "outside-tables" });
+  return start;
+}
+
+// An estimate above full charge says "full" with its uncertainty; ability gains nothing from a strong acid.
+function atMostFull(stateOfCharge: Estimate): Estimate {
+  return stateOfCharge.value > 1
+    ? { value: 1, standardUncertainty: stateOfCharge.standardUncertainty }
+    : stateOfCharge;
+}

@@ -1,0 +1,126 @@
+import { type InputIssue, issue, picture } from "./issue.js";
+import type { BatteryRecord } from "./record.js";
+
+const SEALED = new Set(["agm", "gel"]);
+
+/**
+ * What no schema sees: required alternatives, and fields that cannot both be true.
+ *
+ * @param record a record whose fields are each valid
+ */
+export function contradictions(record: BatteryRecord): InputIssue[] {
+  const found: InputIssue[] = [];
+  const { identity, measurements: measured, conditions = {}, warranty } = record;
+  const contradiction = (path: string, received: unknown, expected: string): void => {
+    found.push(issue("contradiction", path, picture(received), expected));
+  };
+
+  if (!identity.rating && !identity.labelCode)
+    found.push(issue("missing", "identity", "neither rating nor labelCode", "a rating or a label code"));
+  if (
+    measured.restVolts === undefined &&
+    !measured.cranking &&
+    !measured.resistance &&
+    !measured.conductance &&
+    !measured.cellGravities &&
+    !measured.loadTest
+  )
+    found.push(issue("missing", "measurements", "no measurement", "at least one measurement"));
+
+  if (measured.cellGravities && SEALED.has(identity.chemistry))
+    contradiction(
+      "measurements.cellGravities",
+      measured.cellGravities,
+      `no hydrometer readings of a sealed ${identity.chemistry} battery`,
+    );
+  if (conditions.waterAdded && SEALED.has(identity.chemistry))
+    contradiction("conditions.waterAdded", true, `no water added to a sealed ${identity.chemistry} battery`);
+  if (measured.resistance && measured.conductance)
+    contradiction(
+      "measurements.conductance",
+      measured.conductance,
+      "either a resistance or a conductance, since one is the reciprocal of the other",
+    );
+  if (identity.acid && identity.acid.fullGravity - identity.acid.emptyGravity < 0.05)
+    contradiction(
+      "identity.acid.emptyGravity",
+      identity.acid.emptyGravity,
+      `at least 0.05 below fullGravity (${identity.acid.fullGravity})`,
+    );
+  if (conditions.temperatureMethod && conditions.temperatureCelsius === undefined)
+    contradiction(
+      "conditions.temperatureMethod",
+      conditions.temperatureMethod,
+      "a temperatureCelsius it was used for",
+    );
+  if (measured.gravityTemperatureCelsius !== undefined && !measured.cellGravities)
+    contradiction(
+      "measurements.gravityTemperatureCelsius",
+      measured.gravityTemperatureCelsius,
+      "cellGravities it belongs to",
+    );
+  if (
+    measured.voltsStandardUncertainty !== undefined &&
+    measured.restVolts === undefined &&
+    !measured.loadTest
+  )
+    contradiction(
+      "measurements.voltsStandardUncertainty",
+      measured.voltsStandardUncertainty,
+      "a voltage it belongs to",
+    );
+  if (conditions.hoursAtRest !== undefined && !conditions.lastEvent)
+    contradiction(
+      "conditions.hoursAtRest",
+      conditions.hoursAtRest,
+      "a lastEvent since which the battery rests",
+    );
+  if (
+    conditions.minutesSinceRemoval !== undefined &&
+    (conditions.surfaceChargeRemoval === undefined || conditions.surfaceChargeRemoval === "none")
+  )
+    contradiction(
+      "conditions.minutesSinceRemoval",
+      conditions.minutesSinceRemoval,
+      "a surfaceChargeRemoval it counts from",
+    );
+  if (conditions.chargeCompleted && conditions.lastEvent === "discharge")
+    contradiction("conditions.chargeCompleted", true, 'lastEvent other than "discharge"');
+  if (warranty) datesInOrder(record, contradiction);
+  return found;
+}
+
+function datesInOrder(
+  { conditions, warranty, identity }: BatteryRecord,
+  contradiction: (path: string, received: unknown, expected: string) => void,
+): void {
+  const { purchase, terms, claimedOn } = warranty!;
+  const claim = claimedOn ?? conditions?.inspectedOn;
+  if (claim === undefined)
+    contradiction("warranty.claimedOn", undefined, "a claimedOn, or conditions.inspectedOn to stand for it");
+  // Plain dates compare as text.
+  if (claim !== undefined && purchase.soldOn !== undefined && purchase.soldOn > claim)
+    contradiction("warranty.purchase.soldOn", purchase.soldOn, `a day not after the claim (${claim})`);
+  if (claim !== undefined && purchase.installedOn !== undefined && purchase.installedOn > claim)
+    contradiction(
+      "warranty.purchase.installedOn",
+      purchase.installedOn,
+      `a day not after the claim (${claim})`,
+    );
+  if (claimedOn !== undefined && conditions?.inspectedOn !== undefined && claimedOn < conditions.inspectedOn)
+    contradiction(
+      "warranty.claimedOn",
+      claimedOn,
+      `a day not before the inspection (${conditions.inspectedOn})`,
+    );
+  if (identity.activatedOn !== undefined && claim !== undefined && identity.activatedOn > claim)
+    contradiction("identity.activatedOn", identity.activatedOn, `a day not after the claim (${claim})`);
+  if (purchase.receipt && purchase.soldOn === undefined)
+    contradiction("warranty.purchase.receipt", true, "a soldOn that the receipt shows");
+  if (terms.totalMonths < terms.freeMonths)
+    contradiction(
+      "warranty.terms.totalMonths",
+      terms.totalMonths,
+      `at least freeMonths (${terms.freeMonths})`,
+    );
+}

@@ -1,0 +1,125 @@
+import { isRefusal } from "../numeric/index.js";
+import {
+  capacityAmpereHours,
+  decodeLabelCode,
+  type LabelReading,
+  reserveCapacityMinutes,
+} from "../ratings/index.js";
+import type { IdentitySection, ReferenceCranking } from "./evaluation.js";
+import { type InputIssue, issue } from "./issue.js";
+import type { RecordIdentity } from "./record.js";
+import { note, refused, type Workbook } from "./workbook.js";
+
+// A printed figure may be rounded; beyond this share two figures of one label contradict each other. Our choice.
+const SAME_FIGURE = 0.02;
+
+/**
+ * What is it: reads the label code, settles which rating the ability is held against, and completes capacity and
+ * reserve capacity from each other.
+ *
+ * @returns the section, or the contradictions between label code and printed figures
+ */
+export function identify(identity: RecordIdentity, book: Workbook): IdentitySection | readonly InputIssue[] {
+  let label: LabelReading | undefined;
+  if (identity.labelCode) {
+    const read = decodeLabelCode(identity.labelCode, book.derivation);
+    if (isRefusal(read)) {
+      refused(book, "identity.labelCode", read);
+      note(book, "label-refused", "warning", {
+        scheme: identity.labelCode.scheme,
+        text: identity.labelCode.text,
+      });
+    } else label = read;
+  }
+  const issues = labelContradictions(identity, label);
+  if (issues.length > 0) return issues;
+  if (identity.chemistry === "unknown") note(book, "chemistry-unknown", "warning");
+  const rating = referenceCranking(identity, label, book);
+  const nominalVolts = identity.nominalVolts ?? label?.nominalVolts;
+  return {
+    chemistry: identity.chemistry,
+    ...(nominalVolts !== undefined && { nominalVolts }),
+    ...(label && { label }),
+    ...(rating && { rating }),
+    ...capacities(identity, label, book),
+  };
+}
+
+function labelContradictions(identity: RecordIdentity, label: LabelReading | undefined): InputIssue[] {
+  if (!label) return [];
+  const issues: InputIssue[] = [];
+  const differ = (path: string, given: number | undefined, read: number | undefined, unit: string): void => {
+    if (given === undefined || read === undefined || Math.abs(given / read - 1) <= SAME_FIGURE) return;
+    issues.push(
+      issue(
+        "contradiction",
+        path,
+        `${given} ${unit}`,
+        `${read} ${unit}, as the label code ${label.text} says`,
+      ),
+    );
+  };
+  differ("identity.nominalVolts", identity.nominalVolts, label.nominalVolts, "V");
+  if (label.capacity?.rateHours === 20)
+    differ("identity.capacityAmpereHours", identity.capacityAmpereHours, label.capacity.ampereHours, "Ah");
+  // The code's current is an EN one; another standard beside it is another number, not a contradiction.
+  if (identity.rating?.standard.startsWith("en-50342-1"))
+    differ("identity.rating.amperes", identity.rating.amperes, label.rating?.amperes, "A");
+  return issues;
+}
+
+function referenceCranking(
+  identity: RecordIdentity,
+  label: LabelReading | undefined,
+  book: Workbook,
+): ReferenceCranking | undefined {
+  if (identity.rating)
+    return {
+      standard: identity.rating.standard,
+      amperes: { value: identity.rating.amperes, standardUncertainty: 0 },
+      from: "printed",
+    };
+  if (label?.rating)
+    return {
+      standard: label.rating.standard,
+      amperes: { value: label.rating.amperes, standardUncertainty: 0 },
+      from: "label-code",
+    };
+  if (label?.estimatedRating) {
+    const { standard, amperes, basis } = label.estimatedRating;
+    note(book, "rating-estimated", "warning", { amperes: amperes.value, basis });
+    return { standard, amperes, from: "type-estimate" };
+  }
+  return undefined;
+}
+
+function capacities(
+  identity: RecordIdentity,
+  label: LabelReading | undefined,
+  book: Workbook,
+): Pick<IdentitySection, "capacityAmpereHours" | "reserveCapacityMinutes"> {
+  const construction =
+    identity.chemistry === "agm" || identity.chemistry === "gel" ? "valve-regulated" : "flooded";
+  const printed =
+    identity.capacityAmpereHours ??
+    (label?.capacity?.rateHours === 20 ? label.capacity.ampereHours : undefined);
+  const minutes = identity.reserveCapacityMinutes;
+  const exact = (value: number) => ({ value, standardUncertainty: 0 });
+  const plain = ({ value, standardUncertainty }: { value: number; standardUncertainty: number }) => ({
+    value,
+    standardUncertainty,
+  });
+  if (printed === undefined && minutes === undefined) return {};
+  if (printed !== undefined && minutes !== undefined)
+    return { capacityAmpereHours: exact(printed), reserveCapacityMinutes: exact(minutes) };
+  if (printed !== undefined) {
+    const reserve = reserveCapacityMinutes({ capacityAmpereHours: printed, construction }, book.derivation);
+    return isRefusal(reserve)
+      ? { capacityAmpereHours: exact(printed) }
+      : { capacityAmpereHours: exact(printed), reserveCapacityMinutes: plain(reserve) };
+  }
+  const capacity = capacityAmpereHours({ reserveCapacityMinutes: minutes!, construction }, book.derivation);
+  return isRefusal(capacity)
+    ? { reserveCapacityMinutes: exact(minutes!) }
+    : { capacityAmpereHours: plain(capacity), reserveCapacityMinutes: exact(minutes!) };
+}

@@ -1,0 +1,164 @@
+import type { Chemistry } from "../charge-state/index.js";
+import type { PlainDate } from "../numeric/index.js";
+import type { RatingStandard } from "../ratings/index.js";
+import type { DamageSign } from "../verdict/index.js";
+import type { Purchase, WarrantyTerms } from "../warranty/index.js";
+
+/** A cranking rating as printed: the number and the standard (with edition) beside it. */
+export interface PrintedRating {
+  readonly standard: RatingStandard;
+  /** A, as printed. */
+  readonly amperes: number;
+}
+
+/** A type or size code from the label. */
+export interface LabelCode {
+  readonly scheme: "etn" | "din-72310" | "jis-d-5301" | "jis-d-5306" | "en-50342-2" | "bci";
+  readonly text: string;
+}
+
+/** A manufacturing date code as read from case, post or sticker. */
+export interface DateCode {
+  readonly text: string;
+  /** The scheme, when the shop knows it; otherwise every scheme is tried and all readings are returned. */
+  readonly scheme?: string;
+  /** A second field that can close an open decade. */
+  readonly vehicleYear?: number;
+}
+
+/** Acid of this battery, when known better than its chemistry tells. Relative density 25 °C/25 °C. */
+export interface AcidGravities {
+  readonly fullGravity: number;
+  readonly emptyGravity: number;
+}
+
+/** Which battery it is. Chemistry, and a rating or a label code, are required. */
+export interface RecordIdentity {
+  readonly chemistry: Chemistry;
+  readonly rating?: PrintedRating;
+  readonly labelCode?: LabelCode;
+  readonly nominalVolts?: 6 | 12 | 24;
+  /** Ah at the 20 h rate, as printed. */
+  readonly capacityAmpereHours?: number;
+  /** Minutes at 25 A, as printed. */
+  readonly reserveCapacityMinutes?: number;
+  readonly dateCode?: DateCode;
+  /** Day of first filling or activation of a battery stored dry; never derived from the date code. */
+  readonly activatedOn?: PlainDate;
+  readonly acid?: AcidGravities;
+}
+
+/** How and where it was measured. All optional; what is missing is said in the findings. */
+export interface RecordConditions {
+  readonly inspectedOn?: PlainDate;
+  readonly place?: "bench" | "vehicle";
+  /** °C of the battery. */
+  readonly temperatureCelsius?: number;
+  readonly temperatureMethod?: "electrolyte" | "case-contact" | "case-infrared" | "ambient";
+  /** What the battery did last before resting. */
+  readonly lastEvent?: "charge" | "drive" | "discharge";
+  /** Hours since then, without charge or load. */
+  readonly hoursAtRest?: number;
+  /** How surface charge was drawn off before the rest reading. */
+  readonly surfaceChargeRemoval?: "none" | "lights" | "load";
+  /** Minutes without load since surface charge was drawn off. */
+  readonly minutesSinceRemoval?: number;
+  /** The charger had finished, or three hourly readings were equal, before this test. */
+  readonly chargeCompleted?: boolean;
+  /** In the vehicle: lamps, blower and control units known to be off or asleep. */
+  readonly loadsOff?: boolean;
+  /** Both leads were checked against the post marks. */
+  readonly leadsVerified?: boolean;
+  readonly damage?: readonly DamageSign[];
+  readonly ice?: boolean;
+  readonly electrolyteLow?: boolean;
+  readonly waterAdded?: boolean;
+  /** Wrong size, type or use for the vehicle, as terms may exclude. */
+  readonly wrongApplication?: boolean;
+  readonly dateCodeAltered?: boolean;
+}
+
+/** An estimated cranking current as an instrument shows it, in the standard it was set to. */
+export interface CrankingReading {
+  readonly standard: RatingStandard;
+  /** A; several readings of one battery as a list. */
+  readonly amperes: number | readonly number[];
+  /** Standard uncertainty of one reading as a fraction; 0.045 is assumed, and said, when missing. */
+  readonly relativeStandardUncertainty?: number;
+}
+
+/** A resistance or conductance means something only against a reference for this very type. */
+export type ReferenceBasis = "own-baseline" | "published-for-type" | "fleet-median";
+
+/** An ohmic reading with its reference. */
+export interface ResistanceReading {
+  readonly milliohms: number;
+  readonly referenceMilliohms: number;
+  readonly referenceBasis: ReferenceBasis;
+}
+
+/** A conductance reading with its reference. */
+export interface ConductanceReading {
+  readonly siemens: number;
+  readonly referenceSiemens: number;
+  readonly referenceBasis: ReferenceBasis;
+}
+
+/** An adjustable-load test. */
+export interface LoadTestReading {
+  readonly loadAmperes: number;
+  readonly seconds: number;
+  /** V at the end of the load. */
+  readonly volts: number;
+  /** An earlier test failed and the battery was charged in between. */
+  readonly repeated?: boolean;
+}
+
+/** What was measured; at least one of them. */
+export interface RecordMeasurements {
+  /** V at the posts; negative when the meter shows so. */
+  readonly restVolts?: number;
+  /** Standard uncertainty of the voltmeter, V; 0.01 is assumed, and said, when missing. */
+  readonly voltsStandardUncertainty?: number;
+  readonly cranking?: CrankingReading;
+  readonly resistance?: ResistanceReading;
+  readonly conductance?: ConductanceReading;
+  /** Hydrometer readings as read, one per cell, 1 to 6 of them. */
+  readonly cellGravities?: readonly number[];
+  /** °C of the acid in the hydrometer, when it differs from the battery's. */
+  readonly gravityTemperatureCelsius?: number;
+  readonly loadTest?: LoadTestReading;
+}
+
+/** What the engine needs. */
+export interface RecordRequirement {
+  /** A the engine draws while cranking at `atCelsius`. */
+  readonly crankingAmperes: number;
+  readonly atCelsius: number;
+  readonly coldestMorningCelsius: number;
+}
+
+/** Terms and sale, for the settlement of a claim. */
+export interface RecordWarranty {
+  readonly terms: WarrantyTerms;
+  readonly purchase: Purchase;
+  /** Day of the claim; the inspection date when missing. */
+  readonly claimedOn?: PlainDate;
+  readonly paidInCash?: boolean;
+}
+
+/**
+ * One battery on one day: what its label says, what was measured and how, what the engine needs, what was sold.
+ * Units stand in the names; SI and °C. Everything but chemistry, a rating or label code, and one measurement is
+ * optional.
+ */
+export interface BatteryRecord {
+  readonly schemaVersion?: 1;
+  /** The caller's own reference, handed through. */
+  readonly id?: string;
+  readonly identity: RecordIdentity;
+  readonly conditions?: RecordConditions;
+  readonly measurements: RecordMeasurements;
+  readonly requirement?: RecordRequirement;
+  readonly warranty?: RecordWarranty;
+}

@@ -1,0 +1,34 @@
+import type { Finding, FindingCode } from "../verdict/index.js";
+import type { TrustSection } from "./evaluation.js";
+
+/** Findings that limit what the numbers can carry, whatever they say about the battery. */
+const LIMITING: ReadonlySet<FindingCode> = /* @__PURE__ */ new Set<FindingCode>([
+  "missing-temperature",
+  "missing-rest-history",
+  "missing-charge-measurement",
+  "missing-ability-measurement",
+  "chemistry-unknown",
+  "rating-estimated",
+  "rating-not-comparable",
+  "surface-charge",
+  "vehicle-loads-possible",
+  "temperature-unusual",
+  "charge-evidence-disagrees",
+  "charge-history-contradicted",
+  "load-test-not-valid",
+  "electrolyte-low",
+]);
+const UNUSABLE: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  "system-voltage",
+  "scattered-readings",
+  "conflicting-evidence",
+  "frozen",
+]);
+
+/** Can the numbers be relied on, and what limits them. */
+export function trust(findings: readonly Finding[], decidedBy: string): TrustSection {
+  const because: FindingCode[] = [];
+  for (const { code } of findings) if (LIMITING.has(code) && !because.includes(code)) because.push(code);
+  const level = UNUSABLE.has(decidedBy) ? "unusable" : because.length > 0 ? "limited" : "sound";
+  return { level, because };
+}

@@ -1,0 +1,106 @@
+import type { SourceId } from "../sources/index.js";
+import type { Standing } from "../sources/source.js";
+import { type StandardRow, standardRows } from "./standards.data.js";
+
+/**
+ * A cranking rating with the edition that fixes its test. `unstated` is a bare current ("CCA 600") whose standard
+ * nobody printed; `:unstated` names the standard but not the edition or level.
+ */
+export type RatingStandard =
+  | "sae-j537"
+  | "en-50342-1:2015"
+  | "en-50342-1:2006-level-1"
+  | "en-50342-1:2006-level-2"
+  | "en-50342-1:unstated"
+  | "iec-60095-1:pre-2006"
+  | "iec-60095-1:2006"
+  | "iec-60095-1:2018"
+  | "iec-60095-1:unstated"
+  | "din-43539-2"
+  | "jis-d-5301:2006"
+  | "jis-d-5301:pre-2006"
+  | "bci-ca"
+  | "bci-mca"
+  | "hca"
+  | "gost-959-91"
+  | "gb-t-5008-1"
+  | "unstated";
+
+/** A cranking current in a standard, as a label or an instrument states it. */
+export interface StandardAmperes {
+  readonly amperes: number;
+  readonly standard: RatingStandard;
+}
+
+/** Where a figure comes from and how far it can be trusted. */
+export interface Provenance {
+  readonly source: SourceId;
+  readonly standing: Standing;
+}
+
+/** The rated current flows this long; the battery passes when the voltage has not fallen below `endVolts`. */
+export interface RatingStage {
+  readonly seconds: number;
+  /** Terminal volts of a 12 V battery (6 cells). */
+  readonly endVolts: number;
+}
+
+/** The stage that follows, down to 6.0 V. */
+export interface SecondRatingStage extends RatingStage {
+  /** Current of this stage as a share of the rated current. */
+  readonly currentShare: number;
+  readonly pauseSeconds: number;
+  /** Time to 6.0 V as the standard counts it, first stage included. */
+  readonly totalSeconds: number;
+}
+
+/** The test behind a rating; what is not established is absent. */
+export interface RatingDefinition extends Provenance {
+  /** As printed in the trade; several standards share a name. */
+  readonly name: string;
+  readonly edition?: string;
+  readonly temperatureCelsius?: number;
+  readonly firstStage?: RatingStage;
+  readonly secondStage?: SecondRatingStage;
+}
+
+function define(row: StandardRow): RatingDefinition {
+  const [name, source, standing, edition, celsius, seconds, endVolts, currentShare, pauseSeconds] = row;
+  return {
+    name,
+    source,
+    standing,
+    ...(edition !== undefined && { edition }),
+    ...(celsius !== undefined && { temperatureCelsius: celsius }),
+    ...(endVolts !== undefined && { firstStage: { seconds: seconds!, endVolts } }),
+    ...(currentShare !== undefined && {
+      secondStage: {
+        currentShare,
+        pauseSeconds: pauseSeconds!,
+        seconds: row[9]!,
+        endVolts: 6,
+        totalSeconds: row[10]!,
+      },
+    }),
+  };
+}
+
+function defineAll(): Readonly<Record<RatingStandard, RatingDefinition>> {
+  const entries = Object.entries(standardRows).map(([id, row]) => [id, define(row)] as const);
+  return Object.fromEntries(entries) as Record<RatingStandard, RatingDefinition>;
+}
+
+/**
+ * The test behind every rating standard this library knows.
+ *
+ * Scope: 12 V starter batteries; the clause texts were not read, so each figure is secondary or from memory.
+ *
+ * @example
+ * ```ts
+ * import { ratingStandards } from "crankworthy/ratings";
+ * ratingStandards["din-43539-2"].firstStage; // => { seconds: 30, endVolts: 9 }
+ * ratingStandards["iec-60095-1:2018"].firstStage; // => undefined
+ * ```
+ */
+export const ratingStandards: Readonly<Record<RatingStandard, RatingDefinition>> =
+  /* @__PURE__ */ defineAll();
