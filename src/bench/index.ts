@@ -1,1 +1,65 @@
-export {};
+/**
+ * Bench procedures: load test, cell gravities, missing cells, charging, ventilation. Numbers with limits and validity, no verdicts.
+ *
+ * @module
+ */
+
+export {
+  type ChargeChemistry,
+  type ChargeProfile,
+  chargeProfiles,
+  chargeStopCriteria,
+  chargingForbidden,
+  type StopCriterion,
+} from "./charge-plan.data.js";
+export {
+  type ChargeObstacle,
+  type ChargePlan,
+  type ChargePlanInput,
+  type ChargePlanRefusal,
+  chargeCapacityAmpereHours,
+  chargeFactorRange,
+  chargeHours,
+  deepDischargeJudgement,
+  planCharge,
+} from "./charge-plan.js";
+export { judgeThreeMinuteCharge, leastAcceptedAmperes, type ThreeMinuteOutcome } from "./charge-response.js";
+export {
+  naturalVentilation,
+  stationaryAirFlowCubicMetresPerHour,
+  stationaryGasMilliamperesPerAmpereHour,
+  type VentilationInput,
+  workshopAirFlowCubicMetresPerHour,
+  workshopGasAmperesPer100AmpereHours,
+} from "./hydrogen.js";
+export {
+  type CellGravityInput,
+  type CellGravityOutcome,
+  type HydrometerFault,
+  type HydrometerFlag,
+  judgeCellGravities,
+  type SpreadLimit,
+  spreadLimits,
+} from "./hydrometer.js";
+export {
+  type LoadLimitRefusal,
+  type LoadRule,
+  type LoadTestCurrent,
+  loadTestCurrentAmperes,
+  loadTestLimitVolts,
+} from "./load-limit.js";
+export { type LoadLimitProfile, loadLimitProfiles } from "./load-test.data.js";
+export {
+  judgeLoadTest,
+  LOAD_TEST_MINIMUM_CHARGE,
+  type LoadTestFault,
+  type LoadTestInput,
+  type LoadTestNote,
+  type LoadTestOutcome,
+} from "./load-test.js";
+export {
+  type CellSignature,
+  type MissingCellInput,
+  type MissingCellOutcome,
+  readMissingCells,
+} from "./missing-cell.js";

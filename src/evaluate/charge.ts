@@ -68,8 +68,10 @@ const NOTE_FINDINGS = {
 
 // The other notes of a reading have findings of their own, made where their cause is known.
 function chargeNotes({ notes }: ChargeReading, book: Workbook): void {
-  for (const one of notes)
-    if (Object.hasOwn(NOTE_FINDINGS, one)) note(book, ...NOTE_FINDINGS[one as keyof typeof NOTE_FINDINGS]);
+  for (const one of notes) {
+    const found = NOTE_FINDINGS[one as keyof typeof NOTE_FINDINGS];
+    if (found) note(book, found[0], found[1]);
+  }
 }
 
 function section(reading: ChargeReading, from: "voltage" | "gravity"): ChargeSection {

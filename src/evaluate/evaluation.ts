@@ -6,8 +6,9 @@ import type {
   VoltageChargeReading,
 } from "../charge-state/index.js";
 import type { DateCodeResult } from "../date-codes/index.js";
+import type { LabelReading } from "../label-codes/index.js";
 import type { Estimate, Interval, PlainDate, Refusal } from "../numeric/index.js";
-import type { LabelReading, RatingStandard } from "../ratings/index.js";
+import type { RatingStandard } from "../ratings/index.js";
 import type { Derivation } from "../sources/index.js";
 import type { ColdStart } from "../temperature/index.js";
 import type { Action, Caution, Condition, Finding, FindingCode } from "../verdict/index.js";

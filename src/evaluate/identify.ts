@@ -1,10 +1,6 @@
+import { decodeLabelCode, type LabelReading } from "../label-codes/index.js";
 import { isRefusal } from "../numeric/index.js";
-import {
-  capacityAmpereHours,
-  decodeLabelCode,
-  type LabelReading,
-  reserveCapacityMinutes,
-} from "../ratings/index.js";
+import { capacityAmpereHours, reserveCapacityMinutes } from "../ratings/index.js";
 import type { IdentitySection, ReferenceCranking } from "./evaluation.js";
 import { type InputIssue, issue } from "./issue.js";
 import type { RecordIdentity } from "./record.js";

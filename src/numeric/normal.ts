@@ -28,6 +28,7 @@ const Q = [
 /** Complementary error function, relative error about 1e-15. */
 export function erfc(x: number): number {
   const y = Math.abs(x);
+  if (y > 40) return x < 0 ? 2 : 0; // below the smallest double, and no Infinity − Infinity
   if (y <= 0.46875) {
     const z = y > 1e-300 ? y * y : 0;
     let numerator = A[4] * z;

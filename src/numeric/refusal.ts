@@ -27,6 +27,6 @@ export function refuse<Code extends string>(code: Code, reason: string, wouldHel
  * isRefusal({ value: 1, standardUncertainty: 0 }); // => false
  * ```
  */
-export function isRefusal<R extends Refusal>(result: R | object): result is R {
-  return "refused" in result && result.refused === true;
+export function isRefusal<T>(result: T): result is Extract<T, Refusal> {
+  return typeof result === "object" && result !== null && "refused" in result && result.refused === true;
 }

@@ -1,9 +1,8 @@
-import { type Estimate, type Refusal, refuse } from "../numeric/index.js";
+import { type Estimate, type Refusal, refuse, requireFinite } from "../numeric/index.js";
+import { derive } from "../sources/derive.js";
+import type { Provenance } from "../sources/index.js";
 import type { Derivation } from "../sources/source.js";
 import { CAPACITY_RANGE, relationRows } from "./capacity.data.js";
-import { derive } from "./derive.js";
-import { requirePositive } from "./guards.js";
-import type { Provenance } from "./standards.js";
 
 /** How the electrolyte is held; the relation of reserve capacity to ampere hours depends on it. */
 export type Construction = "flooded" | "valve-regulated";
@@ -64,7 +63,7 @@ export function reserveCapacityMinutes(
   derivation?: Derivation,
 ): SourcedEstimate | Refusal<"capacity-out-of-range"> {
   const { capacityAmpereHours, construction } = battery;
-  requirePositive("capacityAmpereHours", capacityAmpereHours);
+  requireFinite("capacityAmpereHours", capacityAmpereHours, Number.MIN_VALUE);
   if (capacityAmpereHours < CAPACITY_RANGE[0] || capacityAmpereHours > CAPACITY_RANGE[1]) return outOfRange();
   return sourced(
     reserveMinutesByRelation(construction, capacityAmpereHours),
@@ -98,7 +97,7 @@ export function capacityAmpereHours(
   derivation?: Derivation,
 ): SourcedEstimate | Refusal<"capacity-out-of-range"> {
   const { reserveCapacityMinutes: minutes, construction } = battery;
-  requirePositive("reserveCapacityMinutes", minutes);
+  requireFinite("reserveCapacityMinutes", minutes, Number.MIN_VALUE);
   const [factor, exponent] = relationRows[construction];
   const value = (minutes / factor) ** (1 / exponent);
   // A hair of slack keeps the round trip of the end points inside.
@@ -128,7 +127,7 @@ export function capacityAmpereHours(
  * ```
  */
 export function reserveMinutesByRelation(relation: CapacityRelation, capacityAmpereHours: number): number {
-  requirePositive("capacityAmpereHours", capacityAmpereHours);
+  requireFinite("capacityAmpereHours", capacityAmpereHours, Number.MIN_VALUE);
   const [factor, exponent, offset] = relationRows[relation];
   return factor * capacityAmpereHours ** exponent + offset;
 }

@@ -1,9 +1,9 @@
-import { type Estimate, isRefusal, type Refusal } from "../numeric/index.js";
+import { type Estimate, isRefusal, type Refusal, requireFinite } from "../numeric/index.js";
+import { derive } from "../sources/derive.js";
+import type { Provenance } from "../sources/index.js";
 import type { Derivation } from "../sources/source.js";
 import { type ConversionRefusalCode, convertRating, isNoRating, testedAs } from "./convert.js";
-import { derive } from "./derive.js";
-import { requireNotNegative, requirePositive } from "./guards.js";
-import type { Provenance, RatingStandard, StandardAmperes } from "./standards.js";
+import type { RatingStandard, StandardAmperes } from "./standards.js";
 
 /** A measured cranking current and the rating it is held against. */
 export interface RatingComparison {
@@ -71,9 +71,9 @@ export function compareToRating(
   const { measured, label } = comparison;
   const from = measured.standard;
   const to = label.standard;
-  requirePositive("label.amperes", label.amperes);
-  requireNotNegative("measured.amperes.value", measured.amperes.value);
-  requireNotNegative("measured.amperes.standardUncertainty", measured.amperes.standardUncertainty);
+  requireFinite("label.amperes", label.amperes, Number.MIN_VALUE);
+  requireFinite("measured.amperes.value", measured.amperes.value, 0);
+  requireFinite("measured.amperes.standardUncertainty", measured.amperes.standardUncertainty, 0);
 
   // A bare current or HCA goes through the conversion even beside its like, to be refused there.
   const sameName = testedAs(from) === testedAs(to) || (namedEn(from) && namedEn(to));

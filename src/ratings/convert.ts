@@ -1,10 +1,10 @@
 import type { Estimate } from "../numeric/index.js";
-import { type Refusal, rectangularUncertainty, refuse } from "../numeric/index.js";
+import { type Refusal, rectangularUncertainty, refuse, requireFinite } from "../numeric/index.js";
+import { derive } from "../sources/derive.js";
+import type { Provenance } from "../sources/index.js";
 import type { Derivation } from "../sources/source.js";
 import { conversionRefusals, enGrid, ratingConversions } from "./convert.data.js";
-import { derive } from "./derive.js";
-import { requireNotNegative } from "./guards.js";
-import type { Provenance, RatingStandard } from "./standards.js";
+import type { RatingStandard } from "./standards.js";
 
 /** Why a conversion is refused. */
 export type ConversionRefusalCode = keyof typeof conversionRefusals;
@@ -98,7 +98,7 @@ function factorBetween(from: RatingStandard, to: RatingStandard): readonly [numb
  * ```
  */
 export function enGridStepAmperes(amperes: number): number {
-  requireNotNegative("amperes", amperes);
+  requireFinite("amperes", amperes, 0);
   return enGrid.find(([start]) => amperes >= start)![1];
 }
 
@@ -155,8 +155,8 @@ export function convertRating(
     );
   }
   const { value, standardUncertainty } = amperes;
-  requireNotNegative("amperes.value", value);
-  requireNotNegative("amperes.standardUncertainty", standardUncertainty);
+  requireFinite("amperes.value", value, 0);
+  requireFinite("amperes.standardUncertainty", standardUncertainty, 0);
 
   const same = from === to;
   const blocked = same && !isNoRating(from) ? undefined : (BLOCKED[from] ?? BLOCKED[to]);

@@ -1,7 +1,12 @@
-import { type Estimate, type Refusal, rectangularUncertainty, refuse } from "../numeric/index.js";
+import {
+  type Estimate,
+  type Refusal,
+  rectangularUncertainty,
+  refuse,
+  requireFinite,
+} from "../numeric/index.js";
+import type { Provenance } from "../sources/index.js";
 import { exponentRows } from "./capacity.data.js";
-import { requireNotNegative, requirePositive } from "./guards.js";
-import type { Provenance } from "./standards.js";
 
 /** A kind of battery for which exponents are published. */
 export type PeukertKind = keyof typeof exponentRows;
@@ -68,12 +73,12 @@ export function peukertHours(discharge: {
   readonly amperes: number;
 }): Estimate | Refusal<"exponent-out-of-range" | "current-too-high"> {
   const { capacityAmpereHours, rateHours, exponent, amperes } = discharge;
-  requirePositive("capacityAmpereHours", capacityAmpereHours);
-  requirePositive("rateHours", rateHours);
-  requirePositive("amperes", amperes);
+  requireFinite("capacityAmpereHours", capacityAmpereHours, Number.MIN_VALUE);
+  requireFinite("rateHours", rateHours, Number.MIN_VALUE);
+  requireFinite("amperes", amperes, Number.MIN_VALUE);
   const { value: k, standardUncertainty: u } =
     typeof exponent === "number" ? { value: exponent, standardUncertainty: 0 } : exponent;
-  requireNotNegative("exponent.standardUncertainty", u);
+  requireFinite("exponent.standardUncertainty", u, 0);
   if (!(k >= 1 && k <= 1.6)) {
     return refuse(
       "exponent-out-of-range",
@@ -114,8 +119,8 @@ export function peukertExponentFromTests(
   second: DischargeTest,
 ): number | Refusal<"same-current"> {
   for (const { amperes, hours } of [first, second]) {
-    requirePositive("amperes", amperes);
-    requirePositive("hours", hours);
+    requireFinite("amperes", amperes, Number.MIN_VALUE);
+    requireFinite("hours", hours, Number.MIN_VALUE);
   }
   if (first.amperes === second.amperes) {
     return refuse("same-current", "Both tests ran at one current.", "A test at another current.");

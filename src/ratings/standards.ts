@@ -1,5 +1,4 @@
-import type { SourceId } from "../sources/index.js";
-import type { Standing } from "../sources/source.js";
+import type { Provenance } from "../sources/index.js";
 import { type StandardRow, standardRows } from "./standards.data.js";
 
 /**
@@ -30,12 +29,6 @@ export type RatingStandard =
 export interface StandardAmperes {
   readonly amperes: number;
   readonly standard: RatingStandard;
-}
-
-/** Where a figure comes from and how far it can be trusted. */
-export interface Provenance {
-  readonly source: SourceId;
-  readonly standing: Standing;
 }
 
 /** The rated current flows this long; the battery passes when the voltage has not fallen below `endVolts`. */

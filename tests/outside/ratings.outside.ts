@@ -1,22 +1,24 @@
+import {
+  decodeLabelCode,
+  type LabelReading,
+  type LabelScheme,
+  performanceRank,
+  referenceCrankingAmperes,
+} from "crankworthy/label-codes";
 import { type Estimate, interval95, isRefusal, type Refusal } from "crankworthy/numeric";
 import {
   type Construction,
   capacityAmpereHours,
   convertRating,
-  decodeLabelCode,
   enGridStepAmperes,
-  type LabelReading,
-  type LabelScheme,
-  performanceRank,
   peukertExponentFromTests,
   peukertHours,
   type RatingStandard,
   ratingStandards,
-  referenceCrankingAmperes,
   reserveCapacityMinutes,
   reserveMinutesByRelation,
 } from "crankworthy/ratings";
-import { rankClasses } from "../../src/ratings/jis-type.data.js";
+import { rankClasses } from "../../src/label-codes/jis-type.data.js";
 import values from "./reference-values.json" with { type: "json" };
 import type { OutsideRow, OutsideSuite } from "./suite.js";
 

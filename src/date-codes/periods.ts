@@ -1,0 +1,78 @@
+import { dayNumberOf, daysInMonth } from "../numeric/index.js";
+import type { DayRange, DecodeContext, WeekRule } from "./scheme.js";
+import { firstMonday } from "./weeks.js";
+
+/** The days that a year and one or two numbers within it mean; undefined when the calendar has no such thing. */
+export type PeriodOf = (year: number, major: number, minor: number, rule: WeekRule) => DayRange | undefined;
+
+const NONE: readonly DayRange[] = [];
+
+/**
+ * The periods inside the context, newest year first, for a year known only modulo `cycle` (negative: no year, nothing).
+ * One year is looked at beyond each end, because the first and last week of a week year reach into the neighbouring
+ * calendar year.
+ */
+export function periodsInside(
+  yearInCycle: number,
+  cycle: number,
+  context: DecodeContext,
+  periodOf: PeriodOf,
+  major: number,
+  minor = 0,
+): readonly DayRange[] {
+  if (yearInCycle < 0) return NONE;
+  const { earliestDay, latestDay, earliestYear, latestYear, weekRule } = context;
+  let found: DayRange[] | undefined;
+  const beyond = (latestYear + 1 - yearInCycle) % cycle;
+  let year = latestYear + 1 - (beyond < 0 ? beyond + cycle : beyond);
+  for (; year >= earliestYear - 1; year -= cycle) {
+    const period = periodOf(year, major, minor, weekRule);
+    if (period && period.fromDay <= latestDay && period.toDay >= earliestDay) {
+      if (found) found.push(period);
+      else found = [period];
+    }
+  }
+  return found ?? NONE;
+}
+
+/** A whole month, 1..12. */
+export function monthPeriod(year: number, month: number): DayRange | undefined {
+  if (month < 1 || month > 12) return undefined;
+  const fromDay = dayNumberOf(year, month, 1);
+  return { fromDay, toDay: fromDay + daysInMonth(year, month) - 1 };
+}
+
+/** A day of a month. */
+export function dayPeriod(year: number, month: number, day: number): DayRange | undefined {
+  const whole = day < 1 || day > daysInMonth(year, month) ? undefined : monthPeriod(year, month);
+  return whole && single(whole.fromDay + day - 1);
+}
+
+/** The n-th day of a year. */
+export function ordinalPeriod(year: number, dayOfYear: number): DayRange | undefined {
+  if (dayOfYear < 1 || dayOfYear > 337 + daysInMonth(year, 2)) return undefined;
+  return single(dayNumberOf(year, 1, dayOfYear));
+}
+
+/** A whole week, Monday to Sunday. The third parameter is not used; the fourth says which week is the first. */
+export function weekPeriod(year: number, week: number, _: number, rule: WeekRule): DayRange | undefined {
+  if (week < 1 || week > 53) return undefined;
+  const fromDay = firstMonday(year, rule) + 7 * (week - 1);
+  if (week === 53 && fromDay >= firstMonday(year + 1, rule)) return undefined;
+  return { fromDay, toDay: fromDay + 6 };
+}
+
+/** A day of a week, Monday = 1 .. Sunday = 7. */
+export function weekdayPeriod(
+  year: number,
+  week: number,
+  weekday: number,
+  rule: WeekRule,
+): DayRange | undefined {
+  const whole = weekday < 1 || weekday > 7 ? undefined : weekPeriod(year, week, 0, rule);
+  return whole && single(whole.fromDay + weekday - 1);
+}
+
+function single(day: number): DayRange {
+  return { fromDay: day, toDay: day };
+}

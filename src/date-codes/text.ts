@@ -1,0 +1,42 @@
+const DAY_MS = 86_400_000;
+
+/** The number in `text[start..end)`, −1 unless every character there is 0..9. */
+export function digits(text: string, start: number, end: number): number {
+  let value = 0;
+  for (let i = start; i < end; i++) {
+    const digit = text.charCodeAt(i) - 48;
+    if (!(digit >= 0 && digit <= 9)) return -1;
+    value = value * 10 + digit;
+  }
+  return value;
+}
+
+/** The last `width` (1..4) digits of a whole number ≥ 0, padded with zeros. */
+export function lastDigits(value: number, width: number): string {
+  return `000${value}`.slice(-width);
+}
+
+/** The characters under `#`, all without a template; undefined when the text does not fit. `?` fits any character. */
+export function extract(text: string, template: string | undefined): string | undefined {
+  if (template === undefined) return text;
+  if (text.length !== template.length) return undefined;
+  let code = "";
+  for (let i = 0; i < text.length; i++) {
+    const mark = template[i];
+    if (mark === "#") code += text[i];
+    else if (mark !== "?" && mark !== text[i]) return undefined;
+  }
+  return code;
+}
+
+/** Calendar year, month and day of a day number. */
+export function calendarOf(day: number): { year: number; month: number; day: number } {
+  const date = new Date(day * DAY_MS);
+  return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
+}
+
+/** `YYYY-MM-DD` of a day number; four times as fast as by way of `toISOString`, which most of a decoding would go to. */
+export function dateText(dayNumber: number): string {
+  const { year, month, day } = calendarOf(dayNumber);
+  return `${lastDigits(year, 4)}-${lastDigits(month, 2)}-${lastDigits(day, 2)}`;
+}

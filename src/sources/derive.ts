@@ -1,0 +1,25 @@
+import type { Provenance } from "./index.js";
+import type { Derivation } from "./source.js";
+
+/** Adds a step when the caller asked for a derivation. `result`: a plain number was read, an estimate was computed. */
+export function derive(
+  derivation: Derivation | undefined,
+  quantity: string,
+  formula: string,
+  inputs: Readonly<Record<string, number | string>>,
+  result: { readonly value: number; readonly standardUncertainty: number } | number,
+  unit: string,
+  { source, standing }: Provenance,
+): void {
+  derivation?.push({
+    quantity,
+    formula,
+    inputs,
+    unit,
+    source,
+    standing,
+    ...(typeof result === "number"
+      ? { result }
+      : { result: result.value, standardUncertainty: result.standardUncertainty }),
+  });
+}
