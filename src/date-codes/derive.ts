@@ -1,9 +1,8 @@
-import type { PlainDate } from "../numeric/index.js";
+import { type PlainDate, plainDate } from "../numeric/index.js";
 import type { Derivation, DerivationStep, SourceId, Standing } from "../sources/index.js";
 import type { DateReading, ExcludedReading } from "./reading.js";
 import type { DecodeContext } from "./scheme.js";
 import { dateSchemes } from "./schemes/index.js";
-import { dateText } from "./text.js";
 
 /** Pushes the accepted window, then one step per reading kept or excluded. */
 export function deriveReadings(
@@ -24,13 +23,13 @@ export function deriveReadings(
   ): void => {
     derivation.push({ quantity, formula, inputs, result: `${from}..${to}`, unit: "", source, standing });
   };
-  const inspectedOn = dateText(context.inspectionDay);
+  const inspectedOn = plainDate(context.inspectionDay);
   push(
     "accepted manufacture dates",
     "inspectedOn - age .. inspectedOn + toleranceDays",
     { inspectedOn, toleranceDays: context.latestDay - context.inspectionDay },
-    dateText(context.earliestDay),
-    dateText(context.latestDay),
+    plainDate(context.earliestDay),
+    plainDate(context.latestDay),
   );
   for (const { scheme, from, to, because } of excluded) {
     push("excluded period", because, { text, scheme }, from, to);

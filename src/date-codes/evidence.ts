@@ -1,9 +1,9 @@
-import type { PlainDate } from "../numeric/index.js";
+import { type PlainDate, plainDate } from "../numeric/index.js";
 import { completedMonths } from "./age.js";
 import { checkedDay, checkWhole } from "./context.js";
 import type { DateReading, DateReason, ExcludedReading } from "./reading.js";
 import type { DateScheme, DateSchemeId, DayRange, DecodeContext } from "./scheme.js";
-import { calendarOf, dateText } from "./text.js";
+import { calendarOf } from "./text.js";
 
 /**
  * Time between manufacture and sale [months] up to which a reading counts as supported by the sale date, beyond which as
@@ -59,8 +59,8 @@ export function judge(
   const kept: Scored[] = [];
   for (const { scheme, template, fromDay, toDay } of candidates) {
     const { id, precision, source, standing } = scheme;
-    const from = dateText(fromDay);
-    const to = toDay > fromDay ? dateText(toDay) : from;
+    const from = plainDate(fromDay);
+    const to = toDay > fromDay ? plainDate(toDay) : from;
     const earliestBegin = fromDay - (latestDay - inspectionDay);
     if (earliestBegin > soldDay || earliestBegin > activatedDay) {
       const because = earliestBegin > soldDay ? "made-after-sale" : "made-after-activation";

@@ -5,15 +5,15 @@ import {
   combineCharge,
   type FrozenRefusal,
   type GravityChargeReading,
+  type RestHistory,
+  type RestVoltage,
   type VoltageChargeReading,
 } from "../charge-state/index.js";
-import { type Estimate, interval95, isRefusal } from "../numeric/index.js";
+import { type Estimate, interval95, isRefusal, type Mutable } from "../numeric/index.js";
 import type { ChargeSection } from "./evaluation.js";
 import type { BatteryRecord } from "./record.js";
+import { voltmeterUncertainty } from "./system.js";
 import { note, refused, type Workbook } from "./workbook.js";
-
-/** Assumed for a voltmeter nobody described: between a 0.1 % and a 0.5 % meter. Our choice, always said. */
-export const ASSUMED_VOLTMETER_UNCERTAINTY = 0.02;
 
 /** How charged, and whether the acid may be frozen. */
 export interface ChargeOutcome {
@@ -54,8 +54,18 @@ export function charge(
       },
     };
   }
-  if (voltage) return { section: { ...section(voltage, "voltage"), voltage } };
-  if (gravity) return { section: { ...section(gravity, "gravity"), gravity } };
+  if (voltage) {
+    const { stateOfCharge, bound } = voltage;
+    return {
+      section: { stateOfCharge, interval: interval95(stateOfCharge), bound, from: "voltage", voltage },
+    };
+  }
+  if (gravity) {
+    const { stateOfCharge, bound } = gravity;
+    return {
+      section: { stateOfCharge, interval: interval95(stateOfCharge), bound, from: "gravity", gravity },
+    };
+  }
   return {};
 }
 
@@ -74,11 +84,6 @@ function chargeNotes({ notes }: ChargeReading, book: Workbook): void {
   }
 }
 
-function section(reading: ChargeReading, from: "voltage" | "gravity"): ChargeSection {
-  const { stateOfCharge, bound } = reading;
-  return { stateOfCharge, interval: interval95(stateOfCharge), bound, from };
-}
-
 function voltageReading(
   record: BatteryRecord,
   temperature: Estimate | undefined,
@@ -90,25 +95,22 @@ function voltageReading(
   const removed = surfaceChargeRemoval !== undefined && surfaceChargeRemoval !== "none";
   if (lastEvent === undefined || (hoursAtRest === undefined && !removed))
     note(book, "missing-rest-history", "warning");
-  const reading = chargeFromRestVoltage(
-    {
-      volts: measurements.restVolts,
-      voltsStandardUncertainty: measurements.voltsStandardUncertainty ?? ASSUMED_VOLTMETER_UNCERTAINTY,
-      chemistry: identity.chemistry,
-      ...(identity.acid && { acid: identity.acid }),
-      ...(temperature && {
-        temperatureCelsius: temperature.value,
-        temperatureStandardUncertaintyKelvin: temperature.standardUncertainty,
-      }),
-      rest: {
-        lastEvent: lastEvent ?? "unknown",
-        ...(hoursAtRest !== undefined && { hoursAtRest }),
-        ...(surfaceChargeRemoval !== undefined && { surfaceChargeRemoval }),
-        ...(minutesSinceRemoval !== undefined && { minutesSinceRemoval }),
-      },
-    },
-    book.derivation,
-  );
+  const rest: Mutable<RestHistory> = { lastEvent: lastEvent ?? "unknown" };
+  if (hoursAtRest !== undefined) rest.hoursAtRest = hoursAtRest;
+  if (surfaceChargeRemoval !== undefined) rest.surfaceChargeRemoval = surfaceChargeRemoval;
+  if (minutesSinceRemoval !== undefined) rest.minutesSinceRemoval = minutesSinceRemoval;
+  const input: Mutable<RestVoltage> = {
+    volts: measurements.restVolts,
+    voltsStandardUncertainty: voltmeterUncertainty(measurements),
+    chemistry: identity.chemistry,
+    rest,
+  };
+  if (identity.acid) input.acid = identity.acid;
+  if (temperature) {
+    input.temperatureCelsius = temperature.value;
+    input.temperatureStandardUncertaintyKelvin = temperature.standardUncertainty;
+  }
+  const reading = chargeFromRestVoltage(input, book.derivation);
   if (isRefusal(reading)) {
     refused(book, "measurements.restVolts", reading);
     return reading.code === "may-be-frozen" ? { frozen: reading as FrozenRefusal } : {};

@@ -1,5 +1,5 @@
 import { decodeLabelCode, type LabelReading } from "../label-codes/index.js";
-import { isRefusal } from "../numeric/index.js";
+import { estimate, isRefusal, type Mutable } from "../numeric/index.js";
 import { capacityAmpereHours, reserveCapacityMinutes } from "../ratings/index.js";
 import type { IdentitySection, ReferenceCranking } from "./evaluation.js";
 import { type InputIssue, issue } from "./issue.js";
@@ -32,13 +32,12 @@ export function identify(identity: RecordIdentity, book: Workbook): IdentitySect
   if (identity.chemistry === "unknown") note(book, "chemistry-unknown", "warning");
   const rating = referenceCranking(identity, label, book);
   const nominalVolts = identity.nominalVolts ?? label?.nominalVolts;
-  return {
-    chemistry: identity.chemistry,
-    ...(nominalVolts !== undefined && { nominalVolts }),
-    ...(label && { label }),
-    ...(rating && { rating }),
-    ...capacities(identity, label, book),
-  };
+  const section: Mutable<IdentitySection> = { chemistry: identity.chemistry };
+  if (nominalVolts !== undefined) section.nominalVolts = nominalVolts;
+  if (label) section.label = label;
+  if (rating) section.rating = rating;
+  capacities(section, identity, book);
+  return section;
 }
 
 function labelContradictions(identity: RecordIdentity, label: LabelReading | undefined): InputIssue[] {
@@ -89,33 +88,28 @@ function referenceCranking(
   return undefined;
 }
 
-function capacities(
-  identity: RecordIdentity,
-  label: LabelReading | undefined,
-  book: Workbook,
-): Pick<IdentitySection, "capacityAmpereHours" | "reserveCapacityMinutes"> {
-  const construction =
-    identity.chemistry === "agm" || identity.chemistry === "gel" ? "valve-regulated" : "flooded";
-  const printed =
+// What is printed stands; the other of the two is estimated from it.
+function capacities(section: Mutable<IdentitySection>, identity: RecordIdentity, book: Workbook): void {
+  const { label } = section;
+  const ampereHours =
     identity.capacityAmpereHours ??
     (label?.capacity?.rateHours === 20 ? label.capacity.ampereHours : undefined);
   const minutes = identity.reserveCapacityMinutes;
-  const exact = (value: number) => ({ value, standardUncertainty: 0 });
-  const plain = ({ value, standardUncertainty }: { value: number; standardUncertainty: number }) => ({
-    value,
-    standardUncertainty,
-  });
-  if (printed === undefined && minutes === undefined) return {};
-  if (printed !== undefined && minutes !== undefined)
-    return { capacityAmpereHours: exact(printed), reserveCapacityMinutes: exact(minutes) };
-  if (printed !== undefined) {
-    const reserve = reserveCapacityMinutes({ capacityAmpereHours: printed, construction }, book.derivation);
-    return isRefusal(reserve)
-      ? { capacityAmpereHours: exact(printed) }
-      : { capacityAmpereHours: exact(printed), reserveCapacityMinutes: plain(reserve) };
+  const construction =
+    identity.chemistry === "agm" || identity.chemistry === "gel" ? "valve-regulated" : "flooded";
+  if (ampereHours !== undefined) section.capacityAmpereHours = { value: ampereHours, standardUncertainty: 0 };
+  else if (minutes !== undefined) {
+    const estimated = capacityAmpereHours({ reserveCapacityMinutes: minutes, construction }, book.derivation);
+    if (!isRefusal(estimated))
+      section.capacityAmpereHours = estimate(estimated.value, estimated.standardUncertainty);
   }
-  const capacity = capacityAmpereHours({ reserveCapacityMinutes: minutes!, construction }, book.derivation);
-  return isRefusal(capacity)
-    ? { reserveCapacityMinutes: exact(minutes!) }
-    : { capacityAmpereHours: plain(capacity), reserveCapacityMinutes: exact(minutes!) };
+  if (minutes !== undefined) section.reserveCapacityMinutes = { value: minutes, standardUncertainty: 0 };
+  else if (ampereHours !== undefined) {
+    const estimated = reserveCapacityMinutes(
+      { capacityAmpereHours: ampereHours, construction },
+      book.derivation,
+    );
+    if (!isRefusal(estimated))
+      section.reserveCapacityMinutes = estimate(estimated.value, estimated.standardUncertainty);
+  }
 }

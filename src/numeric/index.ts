@@ -15,6 +15,7 @@ export {
   rootSumSquare,
   weightedMean,
 } from "./estimate.js";
+export type { Mutable } from "./mutable.js";
 export { erfc, normalCdf, normalPdf, normalQuantile } from "./normal.js";
 export { type Interpolant, interpolateLinear, pchip } from "./pchip.js";
 export { dayNumber, dayNumberOf, daysInMonth, type PlainDate, plainDate } from "./plain-date.js";

@@ -31,7 +31,10 @@ export function dayNumber(date: PlainDate): number {
 
 /** The calendar date of a day number, inverse of {@link dayNumber}. */
 export function plainDate(days: number): PlainDate {
-  return new Date(days * DAY_MS).toISOString().slice(0, 10);
+  const date = new Date(days * DAY_MS);
+  const month = date.getUTCMonth() + 1;
+  const day = date.getUTCDate();
+  return `${date.getUTCFullYear()}-${month < 10 ? "0" : ""}${month}-${day < 10 ? "0" : ""}${day}`;
 }
 
 /** Number of days in a month (1..12) of a Gregorian year. */

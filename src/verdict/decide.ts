@@ -1,3 +1,4 @@
+import type { Mutable } from "../numeric/index.js";
 import type { Evidence } from "./evidence.js";
 import type { Action, Condition, Finding } from "./finding.js";
 import { type DecisionPolicy, defaultPolicy } from "./policy.js";
@@ -52,14 +53,9 @@ export function decide(evidence: Evidence, policy: DecisionPolicy = defaultPolic
   }
   // A fit battery that is short of charge is charged before it is handed back.
   if (action === "keep" && (shared.chargeProbability ?? 1) < 0.5) action = "charge-then-keep";
-  return {
-    condition,
-    action,
-    decidedBy,
-    findings,
-    ...(shared.reachesServiceable !== undefined && { serviceableProbability: shared.reachesServiceable }),
-    ...(shared.reachesUnserviceable !== undefined && {
-      unserviceableProbability: 1 - shared.reachesUnserviceable,
-    }),
-  };
+  const verdict: Mutable<Verdict> = { condition, action, decidedBy, findings };
+  if (shared.reachesServiceable !== undefined) verdict.serviceableProbability = shared.reachesServiceable;
+  if (shared.reachesUnserviceable !== undefined)
+    verdict.unserviceableProbability = 1 - shared.reachesUnserviceable;
+  return verdict;
 }

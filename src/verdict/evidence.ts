@@ -39,8 +39,6 @@ export interface LoadTestEvidence {
   readonly invalidReasons: readonly string[];
   /** True when an earlier test failed and the battery was charged in between. */
   readonly repeated: boolean;
-  /** Key of the bibliography for the limit. */
-  readonly source: string;
 }
 
 /** Gravity differences between cells. */

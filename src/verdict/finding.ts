@@ -1,4 +1,4 @@
-import type { Standing } from "../sources/index.js";
+import type { SourceId, Standing } from "../sources/index.js";
 
 /** What the battery is. */
 export type Condition = "serviceable" | "worn" | "unserviceable" | "internally-failed" | "not-established";
@@ -90,8 +90,7 @@ export type FindingCode = (typeof findingCodes)[number];
 export interface FindingLimit {
   readonly value: number;
   readonly unit: string;
-  /** Key of the bibliography. */
-  readonly source: string;
+  readonly source: SourceId;
   readonly standing: Standing;
 }
 

@@ -58,6 +58,14 @@ describe("window", () => {
     expect(reading!.ageDays).toEqual({ lower: -3, upper: -3 });
     const crossing = { inspectedOn: "2024-12-30", toleranceDays: 40, schemes: ["mmyy"] } as const;
     expect(result("0225", crossing).readings[0]!.from).toBe("2025-02-01");
+    const twoYears = { inspectedOn: "2024-12-31", toleranceDays: 366, schemes: ["mmyy"] } as const;
+    expect(result("0126", twoYears).readings[0]!.from).toBe("2026-01-01");
+  });
+
+  it("a week of the year before the earliest counts when its last day is inside", () => {
+    const options = { inspectedOn: "2031-01-02", maxAgeYears: 10, schemes: ["yyww"] } as const;
+    expect(result("2053", options).readings[0]).toMatchObject({ from: "2020-12-28", to: "2021-01-03" });
+    expect(refusal("2052", options).code).toBe("outside-window");
   });
 
   it("an open decade gives every decade, newest first, and says so", () => {
@@ -235,6 +243,8 @@ describe("evidence", () => {
     expect(original.map(({ rank }) => rank)).toEqual([1, 1]);
     expect(original[1]!.reasons).toContain("in-vehicle-year");
     expect(original[0]!.reasons).not.toContain("in-vehicle-year");
+    const yearBefore = result("C4", { ...letter, evidence: { vehicleYear: 2015 } }).readings;
+    expect(yearBefore[1]!.reasons).toContain("in-vehicle-year");
   });
 
   it("a second code supports what it overlaps", () => {
@@ -334,6 +344,7 @@ describe("templates", () => {
   });
 
   it("do not confuse the plant's own characters", () => {
+    expect(template("0B41", "?##?")).toMatchObject({ text: "0B41", confusables: [] });
     expect(template("0BS1", "?##?")).toMatchObject({
       confusables: [{ position: 2, read: "S", couldBe: "5" }],
     });

@@ -33,6 +33,15 @@ describe("decodePunchedGrid", () => {
     ]);
   });
 
+  it("a vehicle's year would settle decades, not neighbouring years", () => {
+    const settledBy = (grid: PunchedGrid) => {
+      const answer = decodePunchedGrid(grid, { inspectedOn: TODAY });
+      return isRefusal(answer) ? answer.code : answer.settledBy;
+    };
+    expect(settledBy({ months: [3], years: [23, 24] })).toEqual(["sale-date", "second-code"]);
+    expect(settledBy({ months: [3], years: [4], yearDigits: 1 })).toContain("vehicle-year");
+  });
+
   it("hears the evidence", () => {
     const options = { inspectedOn: TODAY, evidence: { soldOn: "2024-01-10" } };
     const answer = decodePunchedGrid({ months: [3], years: [23, 24] }, options);

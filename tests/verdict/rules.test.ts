@@ -32,7 +32,6 @@ const test = (passProbability: number, repeated = false): Pick<Evidence, "loadTe
     failStands: true,
     invalidReasons: [],
     repeated,
-    source: "tm-9-6140",
   },
 });
 const codes = (evidence: Evidence): string[] => decide(evidence).findings.map((one) => one.code);

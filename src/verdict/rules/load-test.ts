@@ -14,7 +14,12 @@ export const loadTest: Rule = {
       return {
         findings: [finding("load-test-not-valid", "warning", { reasons: test.invalidReasons.join(", ") })],
       };
-    const limit: FindingLimit = { value: test.limitVolts, unit: "V", source: test.source, standing: "read" };
+    const limit: FindingLimit = {
+      value: test.limitVolts,
+      unit: "V",
+      source: "tm-5-4210-table-5",
+      standing: "read",
+    };
     const shown = { marginVolts: test.marginVolts.value, probability: test.passProbability };
     if (outcome === "passed")
       // The estimate, where there is one, measures ability in the label's own terms and decides after this rule.

@@ -1,0 +1,87 @@
+import { judgeCellGravities, readMissingCells } from "../bench/index.js";
+import { isRefusal, type Mutable } from "../numeric/index.js";
+import type { DecisionPolicy, Evidence, SystemReading } from "../verdict/index.js";
+import type { ChargeOutcome } from "./charge.js";
+import type { ChargeSection } from "./evaluation.js";
+import type { BatteryRecord } from "./record.js";
+import { voltmeterUncertainty } from "./system.js";
+import { refused, type Workbook } from "./workbook.js";
+
+/** The evidence that does not come from a test of ability: damage, ice, system, charge, cells. */
+export function gather(
+  record: BatteryRecord,
+  system: SystemReading,
+  { section, frozen }: ChargeOutcome,
+  policy: DecisionPolicy,
+  book: Workbook,
+): Mutable<Evidence> {
+  const { conditions = {}, measurements } = record;
+  const { restVolts } = measurements;
+  const evidence: Mutable<Evidence> = {
+    damage: conditions.damage ?? [],
+    frozen: conditions.ice ? "seen" : frozen ? "possible" : "no",
+    electrolyteLow: conditions.electrolyteLow === true,
+    system,
+    chargeCompleted: conditions.chargeCompleted === true,
+    abilities: [],
+  };
+  if (restVolts !== undefined) evidence.systemVolts = restVolts;
+  if (frozen)
+    evidence.freezing = {
+      temperatureCelsius: frozen.temperatureCelsius,
+      freezingPointCelsius: frozen.freezingPointCelsius,
+    };
+  if (section) evidence.charge = { stateOfCharge: section.stateOfCharge, bound: section.bound };
+  if (system === "twelve-volt" && restVolts !== undefined) {
+    // Below the range of the curve the voltage still says one thing: the charge is at most empty.
+    if (!section && restVolts < EMPTY_VOLTS)
+      evidence.charge = { stateOfCharge: { value: 0, standardUncertainty: 0.09 }, bound: "upper" };
+    missingCell(evidence, restVolts, voltmeterUncertainty(measurements), book);
+  }
+  cells(evidence, record, section, policy, book);
+  return evidence;
+}
+
+/** An empty battery with six cells rests here or above. */
+const EMPTY_VOLTS = 11.7;
+
+function missingCell(evidence: Mutable<Evidence>, volts: number, uncertainty: number, book: Workbook): void {
+  const missing = readMissingCells(
+    { volts, voltsStandardUncertainty: uncertainty, chargedBefore: evidence.chargeCompleted },
+    book.derivation,
+  );
+  if (missing.cells > 0)
+    evidence.missingCell = { cells: missing.cells, shortfallVolts: missing.shortfallVolts.value };
+}
+
+const SPREAD_LIMIT_NAMES = { 0.05: "usual", 0.03: "marine", 0.025: "strict" } as const;
+
+function cells(
+  evidence: Mutable<Evidence>,
+  record: BatteryRecord,
+  section: ChargeSection | undefined,
+  policy: DecisionPolicy,
+  book: Workbook,
+): void {
+  const measured = section?.gravity?.cells;
+  if (!measured || measured.length < 2) return;
+  const judged = judgeCellGravities(
+    {
+      gravities: measured.map((cell) => cell.value),
+      limit: SPREAD_LIMIT_NAMES[policy.cellSpread],
+      afterFullCharge: evidence.chargeCompleted,
+      waterAdded: record.conditions?.waterAdded === true,
+    },
+    book.derivation,
+  );
+  if (isRefusal(judged)) {
+    refused(book, "measurements.cellGravities", judged);
+    return;
+  }
+  evidence.cells = {
+    spread: judged.spread.value,
+    exceedProbability: judged.exceedProbability,
+    weakestCell: judged.weakestCell,
+    mixed: !judged.invalidReasons.includes("water-not-mixed"),
+  };
+}

@@ -1,0 +1,61 @@
+import type { Estimate } from "../numeric/index.js";
+import { temperatureUncertaintyKelvin } from "../temperature/index.js";
+import { recogniseSystem } from "../vehicle/index.js";
+import type { SystemReading } from "../verdict/index.js";
+import type { BatteryRecord, RecordMeasurements } from "./record.js";
+import { note, type Workbook } from "./workbook.js";
+
+/** Assumed for a voltmeter nobody described: between a 0.1 % and a 0.5 % meter at 12.6 V. Our choice. */
+const ASSUMED_VOLTMETER_UNCERTAINTY = 0.02;
+
+/** Standard uncertainty of the record's voltmeter [V]. */
+export function voltmeterUncertainty(measurements: RecordMeasurements): number {
+  return measurements.voltsStandardUncertainty ?? ASSUMED_VOLTMETER_UNCERTAINTY;
+}
+
+/** The battery's temperature with the uncertainty of the way it was measured. */
+export function batteryTemperature(record: BatteryRecord, book: Workbook): Estimate | undefined {
+  const { temperatureCelsius, temperatureMethod } = record.conditions ?? {};
+  if (temperatureCelsius === undefined) {
+    note(book, "missing-temperature", "warning");
+    return undefined;
+  }
+  // Above 45 °C or in deep frost a reading is possible, and a wrong unit is as likely.
+  if (temperatureCelsius > 45 || temperatureCelsius < -35)
+    note(book, "temperature-unusual", "warning", { temperatureCelsius });
+  return {
+    value: temperatureCelsius,
+    standardUncertainty: temperatureUncertaintyKelvin(temperatureMethod ?? "unstated"),
+  };
+}
+
+const ASK_TO_READING = {
+  "exchange-leads-and-repeat": "reversed",
+  "reversed-battery": "reversed-after-check",
+  "almost-no-voltage": "no-voltage",
+  "twelve-volts-flat-or-failed": "twelve-volt",
+  "label-contradicts": "other",
+  "above-any-system": "other",
+  "label-decides": "unclear",
+  "between-systems": "unclear",
+  "on-a-boundary": "unclear",
+} as const satisfies Record<string, SystemReading>;
+
+/** Whether the rest reading is that of a 12 V battery connected the right way round. */
+export function systemReading(
+  record: BatteryRecord,
+  nominalVolts: number | undefined,
+  book: Workbook,
+): SystemReading {
+  if (nominalVolts === 6 || nominalVolts === 24) return "other";
+  const { measurements } = record;
+  if (measurements.restVolts === undefined) return "not-measured";
+  const system = recogniseSystem(
+    { value: measurements.restVolts, standardUncertainty: voltmeterUncertainty(measurements) },
+    nominalVolts === 12 ? 12 : undefined,
+    record.conditions?.leadsVerified === true,
+    book.derivation,
+  );
+  if (!system.certain) return ASK_TO_READING[system.ask];
+  return system.nominalVolts === 12 ? "twelve-volt" : "other";
+}
