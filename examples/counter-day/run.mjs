@@ -1,4 +1,4 @@
-// One day at a workshop counter: a ticket for every record, then the day's summary.
+// One day at a workshop counter: a short ticket for every record, then the day's summary.
 //
 //   node examples/counter-day/run.mjs [file.jsonl]
 //
@@ -8,7 +8,22 @@ import { createReadStream } from "node:fs";
 import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
 import { emptySummary, evaluateJsonLines, mergeSummaries, summaryOf } from "crankworthy/fleet";
-import { renderDaySummary, renderTicket } from "crankworthy/report";
+import { english, layOutTicket, renderDaySummary, reportSections } from "crankworthy/report";
+
+const width = 80;
+/** Thirty full tickets are a book: these answers make the short one. `renderTicket(evaluation)` prints them all. */
+const short = new Set(["title", "now", "noticed", "next", "hurt", "warranty", "refused"]);
+
+function shortTicket(evaluation) {
+  const sections = reportSections(evaluation, english).filter(({ question }) => short.has(question));
+  return layOutTicket(sections, width);
+}
+
+// A reader that has seen enough (`| head`) closes the pipe: no reason to complain.
+process.stdout.on("error", (error) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit();
+});
 
 const file = process.argv[2] ?? fileURLToPath(new URL("records.jsonl", import.meta.url));
 const lines = createInterface({ input: createReadStream(file), crlfDelay: Number.POSITIVE_INFINITY });
@@ -18,15 +33,14 @@ try {
   for await (const result of evaluateJsonLines(lines)) {
     if (result.ok) {
       day = mergeSummaries(day, summaryOf(result.evaluation));
-      console.log(renderTicket(result.evaluation));
-      console.log();
+      console.log(`${shortTicket(result.evaluation)}\n\n${"=".repeat(width)}\n`);
     } else {
       day = mergeSummaries(day, summaryOf());
       console.error(`Line ${result.line} was not evaluated:`);
       for (const { message } of result.issues) console.error(`  - ${message}`);
     }
   }
-  console.log(renderDaySummary(day));
+  console.log(renderDaySummary(day, { width }));
   process.exitCode = day.refused > 0 ? 1 : 0;
 } catch (error) {
   // Only the file system's own errors mean an unreadable file; anything else is a bug and shows its stack.

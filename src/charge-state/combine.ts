@@ -80,11 +80,10 @@ export function combineCharge(
         ? "voltage-above-gravity"
         : "voltage-below-gravity";
   const weight = onlyBounds ? 0 : ofGravity / ofDifference;
-  const variance = weight * weight * ofVoltage + (1 - weight) * (1 - weight) * ofGravity + shared;
-  const stateOfCharge = estimate(
-    weight * v.value + (1 - weight) * g.value,
-    Math.sqrt(variance) * (onlyBounds ? 1 : Math.max(1, Math.abs(birge))),
-  );
+  // Disagreement widens what the two do not share; the common acid is as uncertain as before.
+  const widened = onlyBounds ? 1 : Math.max(1, birge * birge);
+  const variance = widened * (weight * weight * ofVoltage + (1 - weight) * (1 - weight) * ofGravity) + shared;
+  const stateOfCharge = estimate(weight * v.value + (1 - weight) * g.value, Math.sqrt(variance));
   if (derivation) {
     step(
       derivation,

@@ -3,7 +3,7 @@ import { compareToRating } from "../ratings/index.js";
 import { resistanceAt25Celsius } from "../temperature/index.js";
 import { repeatedReadingUncertainty } from "../verdict/index.js";
 import type { AbilitySection, ReferenceCranking } from "./evaluation.js";
-import type { BatteryRecord, CrankingReading } from "./record.js";
+import type { BatteryRecord, CrankingMeasurement } from "./record.js";
 import { note, refused, type Workbook } from "./workbook.js";
 
 /** Assumed for a hand-held cranking estimate, as a fraction: 4-5 % of the reading, our choice, always said. */
@@ -28,6 +28,8 @@ const SCATTER_LIMIT = 3.5;
 /** What ability readings leave for the verdict besides their ratios. */
 export interface AbilityOutcome {
   readonly sections: readonly AbilitySection[];
+  /** A cranking reading was made that the label cannot be compared with. */
+  readonly notComparable: boolean;
   readonly scatter?: { readonly relative: number; readonly limit: number };
 }
 
@@ -55,11 +57,12 @@ export function abilities(
     const relative = conductance.siemens / conductance.referenceSiemens;
     ohmic(relative, conductance.referenceBasis, "conductance", temperature, sections, book);
   }
-  return scatter ? { sections, scatter } : { sections };
+  const notComparable = cranking !== undefined && sections[0]?.from !== "cranking-estimate";
+  return scatter ? { sections, notComparable, scatter } : { sections, notComparable };
 }
 
 function crankingReading(
-  cranking: CrankingReading,
+  cranking: CrankingMeasurement,
   book: Workbook,
 ): { readonly amperes: Estimate; readonly scatter?: { readonly relative: number; readonly limit: number } } {
   const relative = cranking.relativeStandardUncertainty ?? ASSUMED_CRANKING_UNCERTAINTY;
@@ -90,7 +93,7 @@ function crankingReading(
 
 function compareCranking(
   amperes: Estimate,
-  cranking: CrankingReading,
+  cranking: CrankingMeasurement,
   rating: ReferenceCranking | undefined,
   book: Workbook,
 ): AbilitySection | undefined {

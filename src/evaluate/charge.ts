@@ -11,6 +11,7 @@ import {
 } from "../charge-state/index.js";
 import { type Estimate, interval95, isRefusal, type Mutable } from "../numeric/index.js";
 import type { ChargeSection } from "./evaluation.js";
+import { type IceSign, iceSign } from "./ice.js";
 import type { BatteryRecord } from "./record.js";
 import { voltmeterUncertainty } from "./system.js";
 import { note, refused, type Workbook } from "./workbook.js";
@@ -18,7 +19,7 @@ import { note, refused, type Workbook } from "./workbook.js";
 /** How charged, and whether the acid may be frozen. */
 export interface ChargeOutcome {
   readonly section?: ChargeSection;
-  readonly frozen?: FrozenRefusal;
+  readonly ice?: IceSign;
 }
 
 /** How charged: from rest voltage, from cell gravities, or from both with a test of their agreement. */
@@ -31,8 +32,11 @@ export function charge(
   const { measurements } = record;
   const fromVoltage = restIsTwelveVolt ? voltageReading(record, temperature, book) : undefined;
   const gravity = measurements.cellGravities ? gravityReading(record, temperature, book) : undefined;
-  if (fromVoltage && "frozen" in fromVoltage) return fromVoltage;
+  if (fromVoltage && "ice" in fromVoltage) return fromVoltage;
   const voltage = fromVoltage?.reading;
+  const outcome: Mutable<ChargeOutcome> = {};
+  const ice = iceSign(temperature, voltage, gravity);
+  if (ice) outcome.ice = ice;
   for (const reading of [voltage, gravity]) if (reading) chargeNotes(reading, book);
   if (voltage && gravity) {
     const combined = combineCharge(voltage, gravity, book.derivation);
@@ -42,31 +46,23 @@ export function charge(
         fromVoltage: voltage.stateOfCharge.value,
         fromGravity: gravity.stateOfCharge.value,
       });
-    return {
-      section: {
-        stateOfCharge: combined.stateOfCharge,
-        interval: interval95(combined.stateOfCharge),
-        bound: "two-sided",
-        from: "voltage-and-gravity",
-        voltage,
-        gravity,
-        combined,
-      },
+    outcome.section = {
+      stateOfCharge: combined.stateOfCharge,
+      interval: interval95(combined.stateOfCharge),
+      bound: "two-sided",
+      from: "voltage-and-gravity",
+      voltage,
+      gravity,
+      combined,
     };
-  }
-  if (voltage) {
+  } else if (voltage) {
     const { stateOfCharge, bound } = voltage;
-    return {
-      section: { stateOfCharge, interval: interval95(stateOfCharge), bound, from: "voltage", voltage },
-    };
-  }
-  if (gravity) {
+    outcome.section = { stateOfCharge, interval: interval95(stateOfCharge), bound, from: "voltage", voltage };
+  } else if (gravity) {
     const { stateOfCharge, bound } = gravity;
-    return {
-      section: { stateOfCharge, interval: interval95(stateOfCharge), bound, from: "gravity", gravity },
-    };
+    outcome.section = { stateOfCharge, interval: interval95(stateOfCharge), bound, from: "gravity", gravity };
   }
-  return {};
+  return outcome;
 }
 
 const NOTE_FINDINGS = {
@@ -88,7 +84,7 @@ function voltageReading(
   record: BatteryRecord,
   temperature: Estimate | undefined,
   book: Workbook,
-): { readonly reading?: VoltageChargeReading } | { readonly frozen: FrozenRefusal } | undefined {
+): { readonly reading?: VoltageChargeReading } | { readonly ice: IceSign } | undefined {
   const { measurements, conditions = {}, identity } = record;
   if (measurements.restVolts === undefined) return undefined;
   const { lastEvent, hoursAtRest, surfaceChargeRemoval, minutesSinceRemoval } = conditions;
@@ -113,7 +109,7 @@ function voltageReading(
   const reading = chargeFromRestVoltage(input, book.derivation);
   if (isRefusal(reading)) {
     refused(book, "measurements.restVolts", reading);
-    return reading.code === "may-be-frozen" ? { frozen: reading as FrozenRefusal } : {};
+    return reading.code === "may-be-frozen" ? { ice: reading as FrozenRefusal } : {};
   }
   if (reading.bound === "upper") note(book, "surface-charge", "warning", { volts: measurements.restVolts });
   return { reading };

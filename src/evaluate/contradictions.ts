@@ -1,5 +1,6 @@
+import { checkTerms } from "../warranty/index.js";
 import { type InputIssue, issue, picture } from "./issue.js";
-import type { BatteryRecord } from "./record.js";
+import type { BatteryRecord, RecordWarranty } from "./record.js";
 
 const SEALED = new Set(["agm", "gel"]);
 
@@ -86,8 +87,36 @@ export function contradictions(record: BatteryRecord): InputIssue[] {
     );
   if (conditions.chargeCompleted && conditions.lastEvent === "discharge")
     contradiction("conditions.chargeCompleted", true, 'lastEvent other than "discharge"');
-  if (warranty) datesInOrder(record, contradiction);
+  if (warranty) {
+    datesInOrder(record, contradiction);
+    moneyAndTerms(warranty, found);
+  }
   return found;
+}
+
+const AMOUNTS = [
+  "pricePaid",
+  "listPriceAtPurchase",
+  "listPriceToday",
+  "replacementPrice",
+  "retainedValue",
+] as const;
+
+function moneyAndTerms({ terms, purchase }: RecordWarranty, found: InputIssue[]): void {
+  for (const { path, received, expected } of checkTerms(terms))
+    found.push(issue("contradiction", `warranty.terms.${path}`, picture(received), expected));
+  for (const field of AMOUNTS) {
+    const amount = purchase[field];
+    if ((amount?.split(".")[1]?.length ?? 0) > terms.minorUnitDigits)
+      found.push(
+        issue(
+          "contradiction",
+          `warranty.purchase.${field}`,
+          picture(amount),
+          `at most ${terms.minorUnitDigits} decimals, as minorUnitDigits says`,
+        ),
+      );
+  }
 }
 
 function datesInOrder(

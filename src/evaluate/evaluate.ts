@@ -103,6 +103,7 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
 
   const evidence = gather(record, system, charged, policy, book);
   evidence.abilities = ability.sections;
+  if (ability.notComparable) evidence.abilityNotComparable = true;
   if (ability.scatter) evidence.scatter = ability.scatter;
   if (loaded) evidence.loadTest = loaded.evidence;
   const morning = start?.atColdestMorning;
@@ -131,12 +132,12 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
   const evaluation: Mutable<Evaluation> = {
     schemaVersion: 1,
     identity,
-    trust: trust(findings, decidedBy),
+    trust: trust(findings, condition, decidedBy),
     ability: ability.sections,
     verdict: outcome,
     findings,
     cautions: cautions(setting),
-    nextSteps: nextSteps(verdict, record, plan),
+    nextSteps: nextSteps({ condition, action, findings, identity, ability: ability.sections, plan }, record),
     refusals: book.refusals,
   };
   if (record.id !== undefined) evaluation.id = record.id;
@@ -153,7 +154,9 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
       action,
       serviceableProbability: verdict.serviceableProbability,
       loadTest: loaded?.section,
-      chargeSufficient: facts(evidence, policy).chargeSufficient,
+      charged:
+        facts(evidence, policy).chargeSufficient ||
+        (condition === "internally-failed" && evidence.chargeCompleted),
       frozen: evidence.frozen === "seen",
     };
     evaluation.warranty = settle(record, claimedOn, grounds, battery, policy, book);

@@ -85,6 +85,8 @@ export interface NextStep {
     | "check-connection"
     | "thaw-and-inspect"
     | "set-apart"
+    | "top-up-water"
+    | "find-comparable-rating"
     | "charge"
     | "rest-after-charge"
     | "draw-off-surface-charge"

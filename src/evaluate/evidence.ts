@@ -11,7 +11,7 @@ import { refused, type Workbook } from "./workbook.js";
 export function gather(
   record: BatteryRecord,
   system: SystemReading,
-  { section, frozen }: ChargeOutcome,
+  { section, ice }: ChargeOutcome,
   policy: DecisionPolicy,
   book: Workbook,
 ): Mutable<Evidence> {
@@ -19,19 +19,24 @@ export function gather(
   const { restVolts } = measurements;
   const evidence: Mutable<Evidence> = {
     damage: conditions.damage ?? [],
-    frozen: conditions.ice ? "seen" : frozen ? "possible" : "no",
+    frozen: conditions.ice ? "seen" : ice ? "possible" : "no",
     electrolyteLow: conditions.electrolyteLow === true,
     system,
     chargeCompleted: conditions.chargeCompleted === true,
     abilities: [],
   };
   if (restVolts !== undefined) evidence.systemVolts = restVolts;
-  if (frozen)
+  if (ice)
     evidence.freezing = {
-      temperatureCelsius: frozen.temperatureCelsius,
-      freezingPointCelsius: frozen.freezingPointCelsius,
+      temperatureCelsius: ice.temperatureCelsius,
+      freezingPointCelsius: ice.freezingPointCelsius,
     };
-  if (section) evidence.charge = { stateOfCharge: section.stateOfCharge, bound: section.bound };
+  if (section)
+    evidence.charge = {
+      stateOfCharge: section.stateOfCharge,
+      bound: section.bound,
+      consistent: section.combined?.consistent !== false,
+    };
   if (system === "twelve-volt" && restVolts !== undefined) {
     // Below the range of the curve the voltage still says one thing: the charge is at most empty.
     if (!section && restVolts < EMPTY_VOLTS)

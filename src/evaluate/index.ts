@@ -22,11 +22,11 @@ export { type ParseResult, parseRecord } from "./parse.js";
 export type {
   AcidGravities,
   BatteryRecord,
-  ConductanceReading,
-  CrankingReading,
+  ConductanceMeasurement,
+  CrankingMeasurement,
   DateCode,
   LabelCode,
-  LoadTestReading,
+  LoadTestMeasurement,
   PrintedRating,
   RecordConditions,
   RecordIdentity,
@@ -34,6 +34,6 @@ export type {
   RecordRequirement,
   RecordWarranty,
   ReferenceBasis,
-  ResistanceReading,
+  ResistanceMeasurement,
 } from "./record.js";
 export { recordSchema } from "./schema.js";

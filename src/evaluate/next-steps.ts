@@ -1,7 +1,7 @@
-import { type ChargeObstacle, type ChargePlan, planCharge } from "../bench/index.js";
+import { type ChargePlan, planCharge } from "../bench/index.js";
 import { type Estimate, isRefusal } from "../numeric/index.js";
-import type { Verdict } from "../verdict/index.js";
-import type { ChargeSection, IdentitySection, NextStep } from "./evaluation.js";
+import type { Action, Condition, Finding, FindingCode, Verdict } from "../verdict/index.js";
+import type { AbilitySection, ChargeSection, IdentitySection, NextStep } from "./evaluation.js";
 import type { BatteryRecord } from "./record.js";
 import { refused, type Workbook } from "./workbook.js";
 
@@ -13,11 +13,23 @@ const step = (code: NextStep["code"], parameters: NextStep["parameters"] = {}): 
   parameters,
 });
 
+/** What the steps follow from. */
+export interface StepGrounds {
+  readonly condition: Condition;
+  readonly action: Action;
+  readonly findings: readonly Finding[];
+  readonly identity: IdentitySection;
+  readonly ability: readonly AbilitySection[];
+  readonly plan: ChargePlan | undefined;
+}
+
 /** What to do next, in order. */
-export function nextSteps(verdict: Verdict, record: BatteryRecord, plan: ChargePlan | undefined): NextStep[] {
-  const has = (code: string): boolean => verdict.findings.some((one) => one.code === code);
-  const { conditions = {} } = record;
-  switch (verdict.action) {
+export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep[] {
+  const { action, plan } = grounds;
+  const has = (code: FindingCode): boolean => grounds.findings.some((one) => one.code === code);
+  // Dry plates are covered before a charge, never after a failed one.
+  const fill = has("electrolyte-low") ? [step("top-up-water")] : [];
+  switch (action) {
     case "stop":
       return [step("other-method")];
     case "isolate":
@@ -27,28 +39,37 @@ export function nextSteps(verdict: Verdict, record: BatteryRecord, plan: ChargeP
     case "retire":
       return [step("take-back")];
     case "keep":
-      return verdict.condition === "worn"
-        ? [step("hand-back"), step("look-again-before-winter")]
-        : [step("hand-back")];
+      return grounds.condition === "worn"
+        ? [...fill, step("hand-back"), step("look-again-before-winter")]
+        : [...fill, step("hand-back")];
     case "charge-then-keep":
-      return [chargeStep(plan), step("hand-back")];
+      return [...fill, chargeStep(plan), step("hand-back")];
     case "charge-then-repeat":
       return [
+        ...fill,
         chargeStep(plan),
         step("rest-after-charge", { hours: REST_HOURS_AFTER_CHARGE }),
         step(record.measurements.loadTest ? "measure-with-load" : "measure-again"),
       ];
-    case "repeat": {
+    case "repeat":
       if (has("reversed-polarity")) return [step("exchange-leads"), step("measure-again")];
       if (has("no-voltage") || has("readings-scatter") || has("system-voltage-unclear"))
         return [step("check-connection"), step("measure-again")];
       if (has("surface-charge")) return [step("draw-off-surface-charge"), step("measure-again")];
       if (has("missing-ability-measurement")) return [step("measure-ability")];
-      return has("ability-evidence-disagrees")
-        ? [step("check-connection"), step("measure-again"), step("measure-with-load")]
-        : [step("measure-again", { readings: conditions.place === "vehicle" ? 5 : 3 })];
-    }
+      if (has("ability-evidence-disagrees"))
+        return [step("check-connection"), step("measure-again"), step("measure-with-load")];
+      return repeatSteps(grounds, record);
   }
+}
+
+// What would narrow the answer: more readings shrink an instrument's scatter, not a guessed rating or a model.
+function repeatSteps({ findings, identity, ability }: StepGrounds, record: BatteryRecord): NextStep[] {
+  if (findings.some((one) => one.code === "rating-not-comparable") && ability.length === 0)
+    return [step("find-comparable-rating"), step("measure-with-load")];
+  const modelLimits = ability[0]?.from !== "cranking-estimate" || identity.rating?.from === "type-estimate";
+  if (modelLimits) return [step("measure-with-load")];
+  return [step("measure-again", { readings: record.conditions?.place === "vehicle" ? 5 : 3 })];
 }
 
 function chargeStep(plan: ChargePlan | undefined): NextStep {
@@ -82,8 +103,6 @@ export function chargePlan(
     return undefined;
   }
   const { restVolts } = record.measurements;
-  const obstacles: ChargeObstacle[] = [];
-  if (record.conditions?.electrolyteLow) obstacles.push("very-low-electrolyte");
   const plan = planCharge({
     chemistry,
     // Charging happens indoors; a plan for an unknown temperature is one for 25 °C, and the step says so.
@@ -91,7 +110,6 @@ export function chargePlan(
     capacityAmpereHours,
     ...(charge && charge.bound === "two-sided" && { stateOfCharge: charge.stateOfCharge }),
     ...(restVolts !== undefined && restVolts > 0 && { openCircuitVolts: restVolts }),
-    obstacles,
   });
   if (!isRefusal(plan)) return plan;
   refused(book, "chargePlan", plan);

@@ -23,10 +23,30 @@ const TERMS = "warranty.terms.";
  * @param input anything
  */
 export function parseRecord(input: unknown): ParseResult {
-  const parsed = recordSchema.safeParse(input);
+  let parsed: ReturnType<typeof recordSchema.safeParse>;
+  try {
+    parsed = recordSchema.safeParse(input);
+  } catch {
+    // Getters and proxies can throw while being read; data never does.
+    return { ok: false, issues: [issue("wrong-type", "", "an object that throws when read", "plain data")] };
+  }
+  if (!parsed.success)
+    return { ok: false, issues: parsed.error.issues.flatMap((one) => translate(one, [], input)) };
   // The schema's output type differs from the record's only in `readonly` and in `undefined` for missing keys.
-  if (parsed.success) return { ok: true, record: parsed.data as BatteryRecord };
-  return { ok: false, issues: parsed.error.issues.flatMap((one) => translate(one, [], input)) };
+  const record = parsed.data as BatteryRecord;
+  const issues = record.warranty?.terms.useClasses ? pollutingClasses(input) : [];
+  return issues.length === 0 ? { ok: true, record } : { ok: false, issues };
+}
+
+const POLLUTING = ["__proto__", "constructor", "prototype"];
+
+// The schema library drops an own "__proto__" of a free-form table; nothing is dropped silently here.
+function pollutingClasses(input: unknown): InputIssue[] {
+  const path = ["warranty", "terms", "useClasses"];
+  const classes = valueAt(input, path) as object;
+  return POLLUTING.filter((key) => Object.hasOwn(classes, key)).map((key) =>
+    issue("unknown-key", pathText([...path, key]), "a reserved name", "another name for the use class"),
+  );
 }
 
 function translate(found: ZodIssue, before: Path, input: unknown): InputIssue[] {
@@ -175,12 +195,14 @@ function nearChoice(value: unknown, choices: readonly unknown[]): string {
   return near ? `did you mean "${near}"?` : "";
 }
 
+// Keys are the caller's text: control characters would reach a terminal.
 function pathText(path: Path): string {
-  return path.reduce<string>(
+  const text = path.reduce<string>(
     (text, key) =>
       typeof key === "number" ? `${text}[${key}]` : text === "" ? String(key) : `${text}.${String(key)}`,
     "",
   );
+  return text.replace(/\p{Cc}/gu, "?");
 }
 
 function valueAt(input: unknown, path: Path): unknown {

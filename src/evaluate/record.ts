@@ -79,7 +79,7 @@ export interface RecordConditions {
 }
 
 /** An estimated cranking current as an instrument shows it, in the standard it was set to. */
-export interface CrankingReading {
+export interface CrankingMeasurement {
   readonly standard: RatingStandard;
   /** A; several readings of one battery as a list. */
   readonly amperes: number | readonly number[];
@@ -91,21 +91,21 @@ export interface CrankingReading {
 export type ReferenceBasis = "own-baseline" | "published-for-type" | "fleet-median";
 
 /** An ohmic reading with its reference. */
-export interface ResistanceReading {
+export interface ResistanceMeasurement {
   readonly milliohms: number;
   readonly referenceMilliohms: number;
   readonly referenceBasis: ReferenceBasis;
 }
 
 /** A conductance reading with its reference. */
-export interface ConductanceReading {
+export interface ConductanceMeasurement {
   readonly siemens: number;
   readonly referenceSiemens: number;
   readonly referenceBasis: ReferenceBasis;
 }
 
 /** An adjustable-load test. */
-export interface LoadTestReading {
+export interface LoadTestMeasurement {
   readonly loadAmperes: number;
   readonly seconds: number;
   /** V at the end of the load. */
@@ -120,14 +120,14 @@ export interface RecordMeasurements {
   readonly restVolts?: number;
   /** Standard uncertainty of the voltmeter, V; 0.01 is assumed, and said, when missing. */
   readonly voltsStandardUncertainty?: number;
-  readonly cranking?: CrankingReading;
-  readonly resistance?: ResistanceReading;
-  readonly conductance?: ConductanceReading;
+  readonly cranking?: CrankingMeasurement;
+  readonly resistance?: ResistanceMeasurement;
+  readonly conductance?: ConductanceMeasurement;
   /** Hydrometer readings as read, one per cell, 1 to 6 of them. */
   readonly cellGravities?: readonly number[];
   /** °C of the acid in the hydrometer, when it differs from the battery's. */
   readonly gravityTemperatureCelsius?: number;
-  readonly loadTest?: LoadTestReading;
+  readonly loadTest?: LoadTestMeasurement;
 }
 
 /** What the engine needs. */

@@ -1,6 +1,6 @@
 import { dayNumber, type PlainDate, plainDate } from "../numeric/index.js";
 import type { DecisionPolicy } from "../verdict/index.js";
-import { claimEligibility, type DateInterval, settleClaim } from "../warranty/index.js";
+import { claimEligibility, type DateInterval, settleCheckedClaim } from "../warranty/index.js";
 import type { AgeSection, LoadTestSection, WarrantySection } from "./evaluation.js";
 import type { BatteryRecord } from "./record.js";
 import type { Workbook } from "./workbook.js";
@@ -11,7 +11,8 @@ export interface ClaimGrounds {
   readonly action: string;
   readonly serviceableProbability: number | undefined;
   readonly loadTest: LoadTestSection | undefined;
-  readonly chargeSufficient: boolean;
+  /** A full charge came before the decisive test. */
+  readonly charged: boolean;
   readonly frozen: boolean;
 }
 
@@ -41,14 +42,14 @@ export function settle(
     damage,
     ...(reaches !== undefined && { rejectionProbability: 1 - reaches }),
     requiredProbability: policy.rejectProbability,
-    charged: grounds.chargeSufficient,
+    charged: grounds.charged,
     repeated:
       (typeof readings === "object" && readings.length > 1) || measurements.loadTest?.repeated === true,
     exclusions: terms.exclusions,
   });
   if (eligibility.answer === "not-yet") return { eligibility };
   const manufactured = manufacturedBetween(age);
-  const settlement = settleClaim(
+  const settlement = settleCheckedClaim(
     {
       terms,
       purchase,

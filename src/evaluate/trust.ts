@@ -1,4 +1,4 @@
-import type { Finding, FindingCode } from "../verdict/index.js";
+import type { Condition, Finding, FindingCode } from "../verdict/index.js";
 import type { TrustSection } from "./evaluation.js";
 
 /** Findings that limit what the numbers can carry, whatever they say about the battery. */
@@ -26,9 +26,14 @@ const UNUSABLE: ReadonlySet<string> = /* @__PURE__ */ new Set([
 ]);
 
 /** Can the numbers be relied on, and what limits them. */
-export function trust(findings: readonly Finding[], decidedBy: string): TrustSection {
+export function trust(findings: readonly Finding[], condition: Condition, decidedBy: string): TrustSection {
   const because: FindingCode[] = [];
   for (const { code } of findings) if (LIMITING.has(code) && !because.includes(code)) because.push(code);
-  const level = UNUSABLE.has(decidedBy) ? "unusable" : because.length > 0 ? "limited" : "sound";
+  const level =
+    condition === "not-established" && UNUSABLE.has(decidedBy)
+      ? "unusable"
+      : because.length > 0
+        ? "limited"
+        : "sound";
   return { level, because };
 }

@@ -5,6 +5,8 @@ export type LineResult =
   | { readonly line: number; readonly ok: true; readonly evaluation: Evaluation }
   | { readonly line: number; readonly ok: false; readonly issues: readonly InputIssue[] };
 
+const BYTE_ORDER_MARK = 0xfeff;
+
 /** Longest line that is read; a longer one is an issue. A record with every field is below 5 kB. */
 export const MOST_LINE_CHARACTERS = 1_000_000;
 
@@ -29,8 +31,10 @@ export async function* evaluateJsonLines(
   let line = 0;
   for await (const text of lines) {
     line++;
-    if (text.trim() === "") continue;
-    const parsed = parseLine(text);
+    // A byte order mark belongs to the file, not to its first record.
+    const record = line === 1 && text.charCodeAt(0) === BYTE_ORDER_MARK ? text.slice(1) : text;
+    if (record.trim() === "") continue;
+    const parsed = parseLine(record);
     if (!parsed.ok) {
       yield { line, ok: false, issues: [parsed.issue] };
       continue;
@@ -54,8 +58,13 @@ function parseLine(
     return { ok: true, value: JSON.parse(text) };
   } catch (error) {
     const detail = error instanceof Error ? error.message : String(error);
-    return { ok: false, issue: notJson(detail.slice(0, 120), "one JSON object a line") };
+    return { ok: false, issue: notJson(printable(detail.slice(0, 120)), "one JSON object a line") };
   }
+}
+
+// The parser quotes the line in its message, control characters and all.
+function printable(text: string): string {
+  return text.replace(/\p{Cc}/gu, "?");
 }
 
 function notJson(received: string, expected: string): InputIssue {

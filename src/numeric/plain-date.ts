@@ -2,7 +2,6 @@
 export type PlainDate = string;
 
 const DAY_MS = 86_400_000;
-const PATTERN = /^\d{4}-\d{2}-\d{2}$/;
 
 /** Days since 1970-01-01 of a valid calendar date given in numbers (month 1..12). No check: see {@link dayNumber}. */
 export function dayNumberOf(year: number, month: number, day: number): number {
@@ -20,13 +19,25 @@ export function dayNumberOf(year: number, month: number, day: number): number {
  * ```
  */
 export function dayNumber(date: PlainDate): number {
-  if (!PATTERN.test(date)) return Number.NaN;
-  const year = Number(date.slice(0, 4));
-  const month = Number(date.slice(5, 7));
-  const day = Number(date.slice(8));
+  if (date.length !== 10 || date[4] !== "-" || date[7] !== "-") return Number.NaN;
+  const year = digits(date, 0, 4);
+  const month = digits(date, 5, 7);
+  const day = digits(date, 8, 10);
   // Date.UTC reads years 0..99 as 1900..1999; no battery is that old.
-  if (year < 1000 || month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) return Number.NaN;
+  if (!(year >= 1000) || !(month >= 1) || month > 12 || !(day >= 1) || day > daysInMonth(year, month))
+    return Number.NaN;
   return dayNumberOf(year, month, day);
+}
+
+// Plain digits only: Number() would also read blanks, signs and exponents.
+function digits(text: string, from: number, to: number): number {
+  let value = 0;
+  for (let i = from; i < to; i++) {
+    const digit = text.charCodeAt(i) - 48;
+    if (digit < 0 || digit > 9) return Number.NaN;
+    value = 10 * value + digit;
+  }
+  return value;
 }
 
 /** The calendar date of a day number, inverse of {@link dayNumber}. */

@@ -42,9 +42,9 @@ export {
 export { judgeRipple, type RippleDoubt, type RippleReading } from "./ripple.js";
 export {
   daysUntilNoStart,
-  type Explanation,
   explainFlatBattery,
   type FlatBattery,
+  type FlatBatteryExplanation,
   type ParkedVehicle,
   type StandingTime,
 } from "./standing-time.js";

@@ -118,7 +118,7 @@ export interface FlatBattery extends ParkedVehicle {
 }
 
 /** Which explanation the numbers support. */
-export interface Explanation {
+export interface FlatBatteryExplanation {
   /**
    * `drain`: a sound battery and the measured draw. `worn-battery`: the same draw and a battery with 20-80 % of its
    * capacity. `undecided`: less than 10 to 1. `neither`: both fit badly; look at the starting circuit, or for a consumer
@@ -153,7 +153,7 @@ export interface Explanation {
  * explainFlatBattery({ reserveCapacityMinutes: 100, drawAmperes: draw, parkedDays: 60 }).code; // => "undecided"
  * ```
  */
-export function explainFlatBattery(seen: FlatBattery): Explanation | StandingRefusal {
+export function explainFlatBattery(seen: FlatBattery): FlatBatteryExplanation | StandingRefusal {
   const found = range(seen);
   if ("refused" in found) return found;
   const { parkedDays: days, chargeFound, startingCharge = FULL } = seen;
@@ -195,7 +195,7 @@ export function explainFlatBattery(seen: FlatBattery): Explanation | StandingRef
   // Both below 1 in 100 at their best: the ratio of two misfits says nothing.
   const neither = best < 0.01;
   const likelihoodRatio = worn > 0 ? drain / worn : drain > 0 ? Infinity : 1;
-  let code: Explanation["code"] = "undecided";
+  let code: FlatBatteryExplanation["code"] = "undecided";
   if (neither) code = "neither";
   else if (likelihoodRatio >= 10) code = "drain";
   else if (likelihoodRatio <= 0.1) code = "worn-battery";

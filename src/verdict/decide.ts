@@ -53,6 +53,9 @@ export function decide(evidence: Evidence, policy: DecisionPolicy = defaultPolic
   }
   // A fit battery that is short of charge is charged before it is handed back.
   if (action === "keep" && (shared.chargeProbability ?? 1) < 0.5) action = "charge-then-keep";
+  // Voltage and gravity that contradict each other: charging mixes the acid, and a second look settles it.
+  if (evidence.charge?.consistent === false && (action === "keep" || action === "charge-then-keep"))
+    action = "charge-then-repeat";
   const verdict: Mutable<Verdict> = { condition, action, decidedBy, findings };
   if (shared.reachesServiceable !== undefined) verdict.serviceableProbability = shared.reachesServiceable;
   if (shared.reachesUnserviceable !== undefined)

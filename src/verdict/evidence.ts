@@ -19,6 +19,8 @@ export interface ChargeEvidence {
   readonly stateOfCharge: Estimate;
   /** `upper`: surface charge was not ruled out, the true charge may be anything below. */
   readonly bound: "two-sided" | "upper";
+  /** False when voltage and gravity contradict each other; true or left out otherwise. */
+  readonly consistent?: boolean;
 }
 
 /** Ability as a fraction of the rating, from one way of measuring it. */
@@ -72,6 +74,8 @@ export interface Evidence {
   readonly missingCell?: MissingCellEvidence;
   readonly cells?: CellEvidence;
   readonly abilities: readonly AbilityEvidence[];
+  /** An ability was measured that cannot be compared with the label. */
+  readonly abilityNotComparable?: boolean;
   readonly loadTest?: LoadTestEvidence;
   /** Relative scatter of repeated readings beyond what repeatability explains, if there were several. */
   readonly scatter?: { readonly relative: number; readonly limit: number };

@@ -46,6 +46,8 @@ export interface Facts {
   readonly reachesServiceable: number | undefined;
   readonly reachesUnserviceable: number | undefined;
   readonly loadTest: "passed" | "failed" | "undecided" | "none";
+  /** A hazard or another system: no further measurement is asked for. */
+  readonly untestable: boolean;
 }
 
 /** Makes the shared comparisons. */
@@ -70,6 +72,10 @@ export function facts(evidence: Evidence, policy: DecisionPolicy): Facts {
     reachesUnserviceable:
       ability && conformanceProbability(ability.ratio, { lower: policy.unserviceableFraction }),
     loadTest: loadTest ? outcomeOf(loadTest, policy) : "none",
+    untestable:
+      evidence.damage.length > 0 ||
+      evidence.frozen !== "no" ||
+      (evidence.system !== "twelve-volt" && evidence.system !== "not-measured"),
   };
 }
 

@@ -34,7 +34,7 @@ export {
 } from "./eligibility.js";
 export { type PriceSplit, roundCash, roundMoney, splitPrice } from "./money.js";
 export { addMonthsFrom, countDays, countMonths, lastCoveredDay, MEAN_MONTH_DAYS } from "./months.js";
-export { type Claim, settleClaim } from "./settle.js";
+export { type Claim, settleCheckedClaim, settleClaim } from "./settle.js";
 export type {
   ElapsedTerm,
   Explanation,

@@ -1,5 +1,5 @@
-import { addMonths, differenceInCalendarMonths } from "date-fns";
-import { dayNumber, type PlainDate, plainDate, UtcDate, utcContext } from "../numeric/index.js";
+import { addMonths } from "date-fns";
+import { dayNumber, dayNumberOf, type PlainDate, plainDate, UtcDate, utcContext } from "../numeric/index.js";
 import type { LastCoveredDay, MonthCount } from "./terms.js";
 
 const DAY_MS = 86_400_000;
@@ -33,7 +33,18 @@ const asDate = (day: number): UtcDate => new UtcDate(day * DAY_MS);
  */
 export function addMonthsFrom(anchor: PlainDate, months: number): PlainDate {
   if (!Number.isInteger(months)) throw new RangeError(`months: received ${months}, expected a whole number`);
-  return plainDate(+addMonths(asDate(dayOf(anchor, "anchor")), months, inUtc) / DAY_MS);
+  const day = dayOf(anchor, "anchor");
+  // Every month has days 1 to 28: there only the month's number moves. Where a month end can clamp, date-fns decides.
+  if (anchor.slice(8) > "28") return plainDate(+addMonths(asDate(day), months, inUtc) / DAY_MS);
+  const month = monthNumber(anchor) + months;
+  return plainDate(
+    dayNumberOf(Math.floor(month / 12), (((month % 12) + 12) % 12) + 1, Number(anchor.slice(8))),
+  );
+}
+
+/** Months since year 0 of a valid date. */
+function monthNumber(date: PlainDate): number {
+  return 12 * Number(date.slice(0, 4)) + Number(date.slice(5, 7)) - 1;
 }
 
 /** Days from one date to the other. */
@@ -66,7 +77,7 @@ export function countMonths(from: PlainDate, to: PlainDate, convention: MonthCou
   const end = dayOf(to, "to");
   if (end < start) throw new RangeError(`to: received ${to}, expected ${from} or later`);
   if (convention === "days") return (end - start) / MEAN_MONTH_DAYS;
-  const calendar = differenceInCalendarMonths(asDate(end), asDate(start), inUtc);
+  const calendar = monthNumber(to) - monthNumber(from);
   if (convention === "calendar") return calendar;
   if (convention === "completed-day-of-month") return to.slice(8) < from.slice(8) ? calendar - 1 : calendar;
   const anniversary = addMonthsFrom(from, calendar);

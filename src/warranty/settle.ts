@@ -53,10 +53,14 @@ export interface Claim {
  * ```
  */
 export function settleClaim(claim: Claim, derivation?: Derivation): Settlement {
-  const { terms, purchase, claimedOn, manufactured, eligibility } = claim;
-  const issues = checkTerms(terms);
+  const issues = checkTerms(claim.terms);
   if (issues.length > 0) throw new RangeError(`terms: ${issues.map((issue) => issue.message).join("; ")}`);
+  return settleCheckedClaim(claim, derivation);
+}
 
+/** {@link settleClaim} for terms that {@link checkTerms} has found in order: it does not look again. */
+export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settlement {
+  const { terms, purchase, claimedOn, manufactured, eligibility } = claim;
   const coverage = coverageOn({ terms, purchase, claimedOn, ...(manufactured && { manufactured }) });
   const shared = {
     currency: terms.currency,

@@ -11,7 +11,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   "label-codes": ["numeric", "sources", "types:ratings"],
   "charge-state": ["numeric", "sources"],
   temperature: ["numeric", "sources"],
-  "date-codes": ["numeric", "sources", "date-fns"],
+  "date-codes": ["numeric", "sources"],
   bench: ["numeric", "sources", "charge-state", "temperature"],
   vehicle: ["numeric", "sources", "temperature"],
   warranty: ["numeric", "sources", "decimal.js", "date-fns"],

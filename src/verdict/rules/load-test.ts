@@ -7,7 +7,14 @@ export const loadTest: Rule = {
   stage: "ability",
   source: "workshop-manual-load-test",
   standing: "read",
-  weigh: ({ evidence, loadTest: outcome, reachesServiceable }) => {
+  weigh: ({
+    evidence,
+    policy,
+    loadTest: outcome,
+    reachesServiceable,
+    reachesUnserviceable,
+    chargeSufficient,
+  }) => {
     const test = evidence.loadTest;
     if (!test) return undefined;
     if (outcome === "none")
@@ -36,6 +43,13 @@ export const loadTest: Rule = {
             decision: { condition: "not-established", action: "repeat" },
           }
         : { findings: [finding("load-test-undecided", "warning", shown, limit)] };
+    // A failure that a second, independent reading confirms needs no repeat: the ability rule decides.
+    const confirmed =
+      chargeSufficient &&
+      reachesUnserviceable !== undefined &&
+      1 - reachesUnserviceable >= policy.rejectProbability;
+    if (confirmed && !test.repeated)
+      return { findings: [finding("load-test-failed", "warning", shown, limit)] };
     return test.repeated
       ? {
           findings: [finding("load-test-failed-again", "defect", shown, limit)],

@@ -7,11 +7,12 @@ export const noAbilityEvidence: Rule = {
   stage: "fitness",
   source: "crankworthy-policy",
   standing: "our-choice",
-  weigh: ({ ability, loadTest }) =>
-    ability || loadTest !== "none"
+  weigh: ({ evidence, ability, loadTest, untestable }) =>
+    // Nobody is asked to load a frozen or damaged battery, or one of another voltage.
+    ability || loadTest !== "none" || untestable
       ? undefined
       : {
-          findings: [finding("missing-ability-measurement", "warning")],
+          findings: evidence.abilityNotComparable ? [] : [finding("missing-ability-measurement", "warning")],
           decision: { condition: "not-established", action: "repeat" },
         },
 };

@@ -8,6 +8,8 @@ export const tooLittleCharge: Rule = {
   source: "tm-9-6140",
   standing: "read",
   weigh: (facts) => {
+    // A cell that is missing after a full charge explains the voltage: nothing is left to charge.
+    if (facts.evidence.missingCell && facts.evidence.chargeCompleted) return undefined;
     const findings = chargeFindings(facts);
     const { policy, evidence, chargeProbability, reachesServiceable } = facts;
     const shownAble = facts.loadTest === "passed" || (reachesServiceable ?? 0) >= policy.acceptProbability;
@@ -26,11 +28,17 @@ export const tooLittleCharge: Rule = {
   },
 };
 
-function chargeFindings({ evidence, policy, chargeProbability, chargeSufficient }: Facts): Finding[] {
+function chargeFindings({
+  evidence,
+  policy,
+  chargeProbability,
+  chargeSufficient,
+  untestable,
+}: Facts): Finding[] {
   const { charge } = evidence;
   if (!charge || chargeProbability === undefined)
-    // A voltage that tells of ice was measured, it only does not tell the charge.
-    return evidence.frozen === "no" ? [finding("missing-charge-measurement", "warning")] : [];
+    // A voltage that tells of ice or of another system was measured, it only does not tell the charge.
+    return untestable ? [] : [finding("missing-charge-measurement", "warning")];
   const limit: FindingLimit = {
     value: policy.sufficientCharge,
     unit: "1",
@@ -41,8 +49,7 @@ function chargeFindings({ evidence, policy, chargeProbability, chargeSufficient 
   const findings: Finding[] = [];
   if (chargeProbability < 0.5) findings.push(finding("charge-low", "note", shown, limit));
   else if (!chargeSufficient) findings.push(finding("charge-not-established", "note", shown, limit));
-  // A missing cell explains a low voltage after a charge.
-  if (evidence.chargeCompleted && !evidence.missingCell && chargeProbability < 1 - policy.rejectProbability)
+  if (evidence.chargeCompleted && chargeProbability < 1 - policy.rejectProbability)
     findings.push(finding("charge-history-contradicted", "warning", shown, limit));
   return findings;
 }

@@ -1,0 +1,108 @@
+import type { Interval } from "../numeric/index.js";
+import type { Messages, Phrase, Word } from "./messages.js";
+import { clean } from "./text.js";
+
+/** Values for the placeholders of a template. */
+export type Parameters = Readonly<Record<string, number | string | undefined>>;
+
+// Unit of a placeholder: decimals, and what is printed behind (no-break space, so that number and unit stay together).
+const UNITS: Readonly<Record<string, readonly [digits: number, shown: string]>> = {
+  V: [2, "\u00a0V"],
+  A: [0, "\u00a0A"],
+  Ah: [0, "\u00a0Ah"],
+  min: [0, "\u00a0min"],
+  h: [1, "\u00a0h"],
+  "°C": [0, "\u00a0°C"],
+  "%": [0, "\u00a0%"],
+  "%1": [1, "\u00a0%"],
+  d: [1, ""],
+  g: [3, ""],
+  n: [0, ""],
+};
+
+/** A number with fixed decimals, no exponent, no minus zero; `?` for what is no finite number. */
+export function fixed(value: number, digits: number, decimalMark: string): string {
+  if (!Number.isFinite(value)) return "?";
+  const text = value.toFixed(digits).replace(/^-(?=0(\.0*)?$)/, "");
+  return text.replace(".", decimalMark);
+}
+
+/** A number as it stands on a label: no rounding. */
+export function asPrinted(value: number, unit: string, { decimalMark }: Messages): string {
+  return Number.isFinite(value) ? `${String(value).replace(".", decimalMark)}\u00a0${unit}` : "?";
+}
+
+/** A number in a unit of {@link Messages}, rounded for the reader. */
+export function quantity(value: number, unit: string, messages: Messages): string {
+  if (unit === "p") return chance(value, messages);
+  if (unit === "c") return quantity(Math.min(1, Math.max(0, value)), "%", messages);
+  if (unit === "-V") return quantity(-value, "V", messages);
+  const [digits, shown] = UNITS[unit] ?? [Number.isInteger(value) ? 0 : 2, ""];
+  const text = fixed(unit.startsWith("%") ? 100 * value : value, digits, messages.decimalMark);
+  return (unit === "h" || unit === "d" ? text.replace(/\D0$/, "") : text) + shown;
+}
+
+function chance(probability: number, { chance: [hundred, thousand, above, below] }: Messages): string {
+  if (!(probability >= 0 && probability <= 1)) return "?";
+  if (probability > 0.999) return above;
+  if (probability < 0.001) return below;
+  const fine = probability > 0.99 || probability < 0.01;
+  return (fine ? thousand : hundred).replace("{n}", fixed((fine ? 1000 : 100) * probability, 0, "."));
+}
+
+/** `from 57 to 93 %`, with the unit once. */
+export function range({ lower, upper }: Interval, unit: string, messages: Messages): string {
+  const [low, high] = [quantity(lower, unit, messages), quantity(upper, unit, messages)];
+  const shown = UNITS[unit]?.[1] ?? "";
+  return low === high
+    ? high
+    : fill(messages, "range", { lower: low.slice(0, low.length - shown.length), upper: high });
+}
+
+/** An interval of a share; what lies outside the possible is not shown, but said: `at least 81 %`. */
+export function shareRange(interval: Interval, most: number, messages: Messages): string {
+  const { lower, upper } = interval;
+  if (lower <= 0)
+    return upper >= most
+      ? messages.phrase.anything
+      : fill(messages, "atMost", { value: quantity(Math.max(0, upper), "%", messages) });
+  return upper >= most
+    ? fill(messages, "atLeast", { value: quantity(Math.min(most, lower), "%", messages) })
+    : range(interval, "%", messages);
+}
+
+/** Codes, separated by commas, as words. */
+export function words(codes: string, { word }: Messages): string {
+  return codes
+    .split(", ")
+    .map((code) => (Object.hasOwn(word, code) ? word[code as Word] : clean(code).replaceAll("-", " ")))
+    .join(", ");
+}
+
+/** Fills a template of the catalogue: see {@link Messages} for its notation. A value is never read as a template. */
+export function fillTemplate(messages: Messages, template: string, parameters: Parameters): string {
+  const value = (name: string): number | string | undefined => {
+    const given = Object.hasOwn(parameters, name) ? parameters[name] : undefined;
+    // "?" stands for what a hand-made finding does not know.
+    return given === "" || given === "?" ? undefined : given;
+  };
+  let wanted = template;
+  // Innermost brackets first.
+  for (let before = ""; before !== wanted; ) {
+    before = wanted;
+    wanted = wanted.replace(/\[([^[\]]*)\]/g, (_, part: string) =>
+      [...part.matchAll(/\{([\w-]+)/g)].every(([, name]) => value(name!) !== undefined) ? part : "",
+    );
+  }
+  return wanted.replace(/\{([\w-]+):?([^}]*)\}/g, (_, name: string, unit: string) => {
+    const given = value(name);
+    if (given === undefined) return "?";
+    if (typeof given === "number") return quantity(given, unit, messages);
+    return unit === "w" ? words(given, messages) : clean(given);
+  });
+}
+
+/** Fills a phrase of the catalogue. */
+export function fill(messages: Messages, phrase: Phrase, parameters: Parameters): string {
+  return fillTemplate(messages, messages.phrase[phrase], parameters);
+}

@@ -1,0 +1,14 @@
+/** One line of an answer: a plain sentence, the name of a group, an entry of a list, or a numbered step. */
+export interface ReportLine {
+  readonly kind: "text" | "group" | "item" | "step";
+  /**
+   * Free of control characters, but for a newline that ends a part of a step of the derivation. A no-break space holds a
+   * number and its unit together.
+   */
+  readonly text: string;
+}
+
+/** Makes a line. */
+export function line(text: string, kind: ReportLine["kind"] = "text"): ReportLine {
+  return { kind, text };
+}

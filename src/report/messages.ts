@@ -1,0 +1,211 @@
+import type {
+  AbilitySection,
+  ChargeSection,
+  Evaluation,
+  NextStep,
+  ReferenceCranking,
+} from "../evaluate/index.js";
+import type { Standing } from "../sources/index.js";
+import type { Action, CautionCode, Condition, DamageSign, FindingCode, Severity } from "../verdict/index.js";
+import type {
+  ElapsedTerm,
+  Eligibility,
+  Settlement,
+  SettlementLine,
+  SettlementReason,
+  WarrantyTerms,
+} from "../warranty/index.js";
+
+/** The questions a report answers, in the order of their importance at the counter. */
+export type Question =
+  | "what"
+  | "trust"
+  | "charge"
+  | "ability"
+  | "start"
+  | "now"
+  | "noticed"
+  | "next"
+  | "hurt"
+  | "age"
+  | "warranty"
+  | "refused"
+  | "derivation";
+
+/** A title that stands alone, without placeholders, and what it means here. */
+export type Sentence = readonly [title: string, meaning?: string];
+
+/** Rules that can decide; `low-electrolyte` and `requirement` only leave findings. */
+export type DecidingRule =
+  | "damaged-case"
+  | "frozen"
+  | "system-voltage"
+  | "scattered-readings"
+  | "missing-cell"
+  | "cell-spread"
+  | "too-little-charge"
+  | "conflicting-evidence"
+  | "load-test"
+  | "ability"
+  | "no-ability-evidence";
+
+/** Where an amount of the warranty ledger comes from. */
+export type ExplanationCode =
+  | "price-paid"
+  | "price-list-at-purchase"
+  | "price-list-today"
+  | "free-period"
+  | "statutory-floor"
+  | "prorated-from-purchase"
+  | "prorated-from-end-of-free-period"
+  | "step-schedule"
+  | "price-less-rebate"
+  | "no-charge"
+  | "core-deposit-due"
+  | "core-deposit-refunded"
+  | "core-deposit-waived"
+  | "tax-on-charge"
+  | "tax-on-charge-plus-retained-value"
+  | "cash-rounding"
+  | "total";
+
+/** Why a load test does not count. */
+export type LoadTestFault =
+  | "charge-below-75-percent"
+  | "charge-unknown"
+  | "temperature-unknown"
+  | "duration-too-short"
+  | "duration-too-long"
+  | "load-too-low"
+  | "load-too-high"
+  | "load-basis-unknown";
+
+type DateCode = NonNullable<Evaluation["age"]>["dateCode"];
+
+/** Codes that stand as words inside a sentence. An unknown code is shown with blanks for its hyphens. */
+export type Word =
+  | DamageSign
+  | LoadTestFault
+  | DateCode["settledBy"][number]
+  | DateCode["readings"][number]["reasons"][number]
+  | DateCode["notes"][number]
+  | AbilitySection["from"]
+  | ChargeSection["from"]
+  | ReferenceCranking["from"]
+  | NonNullable<Evaluation["coldStart"]>["assumptions"][number]
+  | Standing
+  | WarrantyTerms["monthCount"]
+  | ElapsedTerm["unit"]
+  | "converted"
+  | "passed"
+  | "failed"
+  // why a comparison or a prediction is missing
+  | "no-rating"
+  | "iec-edition-unstated"
+  | "no-ability"
+  | "outside-tables"
+  | "temperature-outside-table"
+  // what was asked for and refused
+  | "identity.labelCode"
+  | "identity.dateCode"
+  | "measurements.restVolts"
+  | "measurements.cellGravities"
+  | "measurements.cranking"
+  | "measurements.resistance"
+  | "measurements.conductance"
+  | "measurements.loadTest"
+  | "requirement"
+  | "chargePlan";
+
+/** Sentences and half-sentences that hold a report together. */
+export type Phrase =
+  | "title"
+  | "reference"
+  | "inspected"
+  | "identity"
+  | "label"
+  | "rating"
+  | "capacity"
+  | "reserve"
+  | "about"
+  | "range"
+  | "atLeast"
+  | "atMost"
+  | "anything"
+  | "unknown"
+  | "none"
+  | "charge"
+  | "chargeBound"
+  | "ability"
+  | "reaches"
+  | "below"
+  | "limits"
+  | "loadAbove"
+  | "loadBelow"
+  | "loadFaults"
+  | "startDownTo"
+  | "startBelow"
+  | "startAbove"
+  | "coldMorning"
+  | "assumed"
+  | "reason"
+  | "chargeForbidden"
+  | "chargePlan"
+  | "dateCode"
+  | "reading"
+  | "period"
+  | "years"
+  | "months"
+  | "overall"
+  | "ruledOut"
+  | "note"
+  | "more"
+  | "term"
+  | "amount"
+  | "replacement"
+  | "worst"
+  | "best"
+  | "shelf"
+  | "refusal"
+  | "stepResult"
+  | "stepSource"
+  | "plusMinus"
+  | "noDerivation"
+  | "dayTitle"
+  | "evaluated"
+  | "unusable"
+  | "byCondition"
+  | "byAction"
+  | "byChemistry"
+  | "byRatingStandard"
+  | "byFinding";
+
+/**
+ * Everything a report says, in one language. A template holds `{name}`, formatted as `{name:unit}` says: `V A Ah min
+ * h °C %` with the unit, `%1` percent with a decimal, `c` a share of charge shown within 0..100 %, `-V` with the sign
+ * turned, `g` gravity, `n` whole number, `d` one decimal, `p` probability, `w` codes put into words. `[…]` is left out when a name in it has no value.
+ */
+export interface Messages {
+  readonly decimalMark: string;
+  /** Probability: of 100, of 1000, above 999 and below 1 of 1000; `{n}` is the count. */
+  readonly chance: readonly [hundred: string, thousand: string, above: string, below: string];
+  readonly question: Readonly<Record<Question, string>>;
+  readonly severity: Readonly<Record<Severity, string>>;
+  readonly chemistry: Readonly<Record<Evaluation["identity"]["chemistry"], string>>;
+  /** Rating standards as printed, with the edition where it is known. */
+  readonly standard: Readonly<Record<ReferenceCranking["standard"], string>>;
+  readonly condition: Readonly<Record<Condition, Sentence>>;
+  readonly action: Readonly<Record<Action, Sentence>>;
+  readonly decidedBy: Readonly<Record<DecidingRule, string>>;
+  readonly trust: Readonly<Record<Evaluation["trust"]["level"], string>>;
+  readonly finding: Readonly<Record<FindingCode, Sentence>>;
+  readonly caution: Readonly<Record<CautionCode, string>>;
+  readonly nextStep: Readonly<Record<NextStep["code"], string>>;
+  readonly eligibility: Readonly<Record<Eligibility["answer"], string>>;
+  readonly outcome: Readonly<Record<Settlement["outcome"], string>>;
+  readonly settlement: Readonly<Record<SettlementReason, string>>;
+  readonly line: Readonly<Record<SettlementLine["kind"], string>>;
+  readonly explanation: Readonly<Record<ExplanationCode, string>>;
+  readonly word: Readonly<Record<Word, string>>;
+  readonly phrase: Readonly<Record<Phrase, string>>;
+}

@@ -1,0 +1,54 @@
+import type { Derivation, DerivationStep, Source } from "../sources/index.js";
+import { fill, fixed } from "./format.js";
+import { line, type ReportLine } from "./line.js";
+import type { Messages } from "./messages.js";
+import { clean } from "./text.js";
+
+/** Sources of a derivation by key, such as the `bibliography`. */
+export type ReportSources = Readonly<Record<string, Source>>;
+
+/** The steps of a derivation, in the order in which they were taken, with inputs, uncertainty and source. */
+export function derivationLines(
+  derivation: Derivation,
+  messages: Messages,
+  sources: ReportSources,
+): ReportLine[] {
+  const lines = derivation.map((step) => line(stepText(step, messages, sources), "step"));
+  if (derivation.some((step) => step.standardUncertainty !== undefined))
+    lines.push(line(messages.phrase.plusMinus));
+  return lines;
+}
+
+function stepText(step: DerivationStep, messages: Messages, sources: ReportSources): string {
+  const { quantity, formula, inputs, result, unit, standardUncertainty, source, standing } = step;
+  const given = Object.entries(inputs)
+    .filter(([, value]) => value !== "")
+    .map(
+      ([name, value]) => `${name}\u00a0=\u00a0${typeof value === "number" ? short(value, messages) : value}`,
+    )
+    .join("; ");
+  const known = Object.hasOwn(sources, source) ? sources[source] : undefined;
+  const { title, edition, locator }: Partial<Source> = known ?? { title: source };
+  return [
+    clean(`${quantity} = ${formula}`),
+    ...(given ? [clean(given)] : []),
+    fill(messages, "stepResult", {
+      result: resultText(result, standardUncertainty, messages),
+      unit: unit === "1" ? "" : unit,
+    }),
+    fill(messages, "stepSource", { title, edition, locator, standing }),
+  ].join("\n");
+}
+
+// JCGM 100 §7.2.6: the uncertainty with two significant digits, the result to the same decimal.
+function resultText(result: number | string, uncertainty: number | undefined, messages: Messages): string {
+  if (typeof result === "string") return result;
+  if (uncertainty === undefined || !(uncertainty > 0)) return short(result, messages);
+  const digits = Math.min(10, Math.max(0, 1 - Math.floor(Math.log10(uncertainty))));
+  const { decimalMark } = messages;
+  return `${fixed(result, digits, decimalMark)} ± ${fixed(uncertainty, digits, decimalMark)}`;
+}
+
+function short(value: number, { decimalMark }: Messages): string {
+  return Number.isFinite(value) ? String(Number(value.toPrecision(5))).replace(".", decimalMark) : "?";
+}
