@@ -15,11 +15,19 @@ export {
   rootSumSquare,
   weightedMean,
 } from "./estimate.js";
+export { type FittedLine, fitLine } from "./fit-line.js";
 export type { Mutable } from "./mutable.js";
 export { erfc, normalCdf, normalPdf, normalQuantile } from "./normal.js";
 export { type Interpolant, interpolateLinear, pchip } from "./pchip.js";
 export { dayNumber, dayNumberOf, daysInMonth, type PlainDate, plainDate } from "./plain-date.js";
 export { probabilityPositive } from "./probability-positive.js";
+export {
+  effectiveDegreesOfFreedom,
+  monteCarlo,
+  type PropagatedEstimate,
+  propagate,
+  type SimulatedEstimate,
+} from "./propagate.js";
 export { isRefusal, type Refusal, refuse } from "./refusal.js";
 export { requireFinite } from "./require-finite.js";
 export { UtcDate, utcContext } from "./utc-date.js";

@@ -21,7 +21,7 @@ import { layOutTicket, type TicketOptions } from "./ticket.js";
  *   measurements: { cranking: { standard: "sae-j537", amperes: 510 } },
  * };
  * renderDerivation(evaluate(record)).includes("no derivation"); // => true
- * renderDerivation(evaluate(record, { explain: true })).includes("ratio to rating = measured / label."); // => true
+ * renderDerivation(evaluate(record, { explain: true })).includes("ratio to rating = measured / label"); // => true
  * ```
  */
 export function renderDerivation(

@@ -37,6 +37,7 @@ export function quantity(value: number, unit: string, messages: Messages): strin
   if (unit === "p") return chance(value, messages);
   if (unit === "c") return quantity(Math.min(1, Math.max(0, value)), "%", messages);
   if (unit === "-V") return quantity(-value, "V", messages);
+  if (!Number.isFinite(value)) return "?";
   const [digits, shown] = UNITS[unit] ?? [Number.isInteger(value) ? 0 : 2, ""];
   const text = fixed(unit.startsWith("%") ? 100 * value : value, digits, messages.decimalMark);
   return (unit === "h" || unit === "d" ? text.replace(/\D0$/, "") : text) + shown;

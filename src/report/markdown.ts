@@ -6,7 +6,7 @@ import type { ReportOptions } from "./ticket.js";
 
 /**
  * The report as Markdown (CommonMark): a heading for each question. Everything is escaped, so no text of a record becomes
- * markup, HTML or a link.
+ * markup, HTML or a link to a page.
  *
  * @param evaluation from `evaluate`
  * @param options catalogue, sources

@@ -246,7 +246,7 @@ export const english: Messages = {
     ],
     "load-test-failed": [
       "Load test failed once",
-      "{marginVolts:-V} below the limit of {limit:V}. Only a second failure, after a charge, counts.",
+      "{marginVolts:-V} below the limit of {limit:V}. Alone it condemns nothing.",
     ],
     "load-test-failed-again": [
       "Load test failed again after a charge",
@@ -508,7 +508,6 @@ export const english: Messages = {
       "On the coldest morning it can give {ability:A}, the engine asks for {demand:A}. Chance of a start: {probability:p}.",
     assumed: "Assumed: {assumptions:w}.",
     reason: "Reason: {reason}.",
-    chargeForbidden: "First put right what forbids charging, see below. Then charge it fully.",
     chargePlan:
       "Full when {equal-hourly-readings:n} hourly readings are equal. Stop at {electrolyte-temperature:°C}; never above {ceilingVolts:V} or {charge-current:A}[, nor longer than {longest:h}].[ Deeply discharged: judge it only after {judgeAfterHours:h}.]",
     dateCode: 'Date code "{text}".',

@@ -149,7 +149,6 @@ export type Phrase =
   | "coldMorning"
   | "assumed"
   | "reason"
-  | "chargeForbidden"
   | "chargePlan"
   | "dateCode"
   | "reading"

@@ -228,15 +228,10 @@ function findingLines({ findings }: Evaluation, messages: Messages): ReportLine[
   });
 }
 
-function stepLines(
-  { nextSteps, chargePlan, findings, refusals }: Evaluation,
-  messages: Messages,
-): ReportLine[] {
+function stepLines({ nextSteps, chargePlan, findings }: Evaluation, messages: Messages): ReportLine[] {
   // A plan for a battery of unknown temperature is one for 25 °C.
   const assumedCelsius = findings.some((one) => one.code === "missing-temperature") ? 25 : undefined;
-  const forbidden = refusals.some((one) => one.code === "charging-forbidden");
   return nextSteps.map(({ code, parameters }) => {
-    if (code === "charge" && forbidden) return line(messages.phrase.chargeForbidden, "step");
     if (code !== "charge") return line(fillTemplate(messages, messages.nextStep[code], parameters), "step");
     const text = fillTemplate(messages, messages.nextStep.charge, {
       ...parameters,

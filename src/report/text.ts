@@ -4,8 +4,8 @@
  */
 export function clean(text: string): string {
   return text
+    .replace(/(?!\s)[\p{Cf}\p{Cs}\p{Co}]/gu, "")
     .replace(/(?:(?!\u00a0)[\p{Cc}\p{Z}\s])+/gu, " ")
-    .replace(/[\p{Cf}\p{Cs}\p{Co}]/gu, "")
     .trim();
 }
 
@@ -15,6 +15,7 @@ const WIDE =
 
 /** Columns a text takes, at most: a combining mark counts as a column of its own. */
 export function columns(text: string): number {
+  if (/^[\x20-\x7e\u00a0]*$/.test(text)) return text.length;
   let count = 0;
   for (const character of text) count += WIDE.test(character) ? 2 : 1;
   return count;
@@ -50,6 +51,11 @@ export function wrap(text: string, width: number, first = "", rest = " ".repeat(
       line += " ";
       used++;
     }
+    if (used + size <= room) {
+      line += word;
+      used += size;
+      return;
+    }
     for (const character of word) {
       const step = columns(character);
       if (used + step > room) flush();
@@ -73,7 +79,7 @@ export function escapeMarkdown(text: string): string {
     .replace(/&/g, "&amp;")
     .replace(/</g, "&lt;")
     .replace(/>/g, "&gt;")
-    .replace(/[\\`*_{}[\]#|~!$]|:(?=\/\/)/g, "\\$&")
+    .replace(/[\\`*_{}[\]#|~!$@]|:(?=\/\/)/g, "\\$&")
     .replace(/(www)\./gi, "$1\\.")
     .replace(/^[-+=]/gm, "\\$&")
     .replace(/^(\d+)([.)])/gm, "$1\\$2")

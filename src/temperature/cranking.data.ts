@@ -16,7 +16,7 @@ export const crankingAbilityTables = {
     id: "workshop-rule",
     rows: [
       [-18, 40, 3],
-      [0, 65, 1],
+      [0, 65, 1.5],
       [26.7, 100, 0],
     ],
     source: "tm-5-4210-table-3",

@@ -108,40 +108,69 @@ export interface GlobalRisks {
   readonly outsideAmongAccepted: number;
 }
 
+/** A population of items that is not normal: its density, and where it lies. */
+export interface PopulationDensity {
+  readonly density: (value: number) => number;
+  /** The density is negligible outside these ends. */
+  readonly lower: number;
+  readonly upper: number;
+}
+
 /**
- * Global consumer's and producer's risk of accepting by one reading, for items from a normal population.
+ * Global consumer's and producer's risk of accepting by one reading: how often the decision rule errs over a whole
+ * population of items.
  *
  * R_C = ∫_outside g(η)·F(η) dη and R_P = ∫_inside g(η)·(1 − F(η)) dη with F(η) the probability that a reading of η
- * falls inside the acceptance limits (JCGM 106:2012 §9, from memory). Simpson's rule over ±9 standard deviations.
+ * falls inside the acceptance limits (JCGM 106:2012 §9, from memory). Simpson's rule, a normal population over ±9
+ * standard deviations.
  *
- * @param population mean and standard deviation of the items
+ * @param population mean and standard deviation of normal items, or any density
  * @param measurementStandardUncertainty of one reading, > 0
  * @param limits tolerance
  * @param acceptance limits applied to the reading, by default the tolerance itself
+ * @example
+ * ```ts
+ * import { globalRisks } from "crankworthy/verdict";
+ * // Returned batteries: 85 % ± 15 % of their rating; readings good to 4 %; 80 % wanted, accepted from 86.6 %
+ * const risks = globalRisks({ value: 85, standardUncertainty: 15 }, 4, { lower: 80 }, { lower: 86.6 });
+ * risks.consumer; // => 0.002
+ * risks.producer; // => 0.174
+ * ```
  */
 export function globalRisks(
-  population: Estimate,
+  population: Estimate | PopulationDensity,
   measurementStandardUncertainty: number,
   limits: ToleranceLimits,
   acceptance: ToleranceLimits = limits,
 ): GlobalRisks {
-  const { value: mean, standardUncertainty: sd } = population;
-  const low = Math.max(limits.lower ?? Number.NEGATIVE_INFINITY, mean - 9 * sd);
-  const high = Math.min(limits.upper ?? Number.POSITIVE_INFINITY, mean + 9 * sd);
+  const { density, lower, upper } = "density" in population ? population : normalPopulation(population);
+  const clip = (value: number): number => Math.min(upper, Math.max(lower, value));
+  const low = clip(limits.lower ?? lower);
+  const high = clip(limits.upper ?? upper);
   const accepted = (eta: number): number =>
     conformanceProbability({ value: eta, standardUncertainty: measurementStandardUncertainty }, acceptance);
-  const density = (eta: number): number => normalPdf((eta - mean) / sd) / sd;
   const consumerAt = (eta: number): number => density(eta) * accepted(eta);
   const producerAt = (eta: number): number => density(eta) * (1 - accepted(eta));
-  const consumer = simpson(consumerAt, mean - 9 * sd, low) + simpson(consumerAt, high, mean + 9 * sd);
+  const consumer = simpson(consumerAt, lower, low) + simpson(consumerAt, high, upper);
   const producer = simpson(producerAt, low, high);
-  const outside = 1 - conformanceProbability(population, limits);
+  const outside =
+    "density" in population
+      ? simpson(density, lower, low) + simpson(density, high, upper)
+      : 1 - conformanceProbability(population, limits);
   const acceptedShare = consumer + (1 - outside) - producer;
   return {
     outside,
     consumer,
     producer,
     outsideAmongAccepted: acceptedShare > 0 ? consumer / acceptedShare : 0,
+  };
+}
+
+function normalPopulation({ value: mean, standardUncertainty: sd }: Estimate): PopulationDensity {
+  return {
+    density: (eta) => normalPdf((eta - mean) / sd) / sd,
+    lower: mean - 9 * sd,
+    upper: mean + 9 * sd,
   };
 }
 

@@ -11,6 +11,7 @@ export {
   globalRisks,
   guardedLimits,
   type LimitDecision,
+  type PopulationDensity,
   repeatedReadingUncertainty,
   type ToleranceLimits,
   withPriorKnowledge,

@@ -26,6 +26,16 @@ const resistors = globalRisks({ value: 1500, standardUncertainty: 0.12 }, 0.04, 
   upper: 1500.2,
 });
 
+// Gamma with shape 4 and scale 0.25: x³·exp(-4x)·4⁴/3!
+const bearing = values.jcgm106_bearing;
+const bearings = (accept: number) =>
+  globalRisks(
+    { density: (x) => (256 / 6) * x ** 3 * Math.exp(-4 * x), lower: 0, upper: 10 },
+    bearing.u,
+    { upper: bearing.upper_limit },
+    { upper: accept },
+  );
+
 export const suites: OutsideSuite[] = [
   {
     title: "Conformance probability",
@@ -176,6 +186,44 @@ export const suites: OutsideSuite[] = [
           withPriorKnowledge({ value: 84, standardUncertainty: 4 }, { value: 95, standardUncertainty: 12 })
             .standardUncertainty,
         allowed: 5e-3,
+      },
+    ],
+  },
+  {
+    title: "Global risks of a skewed population with a guard band",
+    source: `${JCGM}: bearing example, prior gamma(4, 0.25), u 0.25, upper limit 2; by SciPy 1.17.1`,
+    unit: "1",
+    why: "quadrature against quadrature",
+    rows: [
+      {
+        label: "outside",
+        published: bearing.P_out_of_tolerance,
+        ours: () => bearings(2).outside,
+        allowed: 1e-9,
+      },
+      {
+        label: "consumer, no guard band",
+        published: bearing.consumer_risk_no_guard,
+        ours: () => bearings(2).consumer,
+        allowed: 1e-9,
+      },
+      {
+        label: "producer, no guard band",
+        published: bearing.producer_risk_no_guard,
+        ours: () => bearings(2).producer,
+        allowed: 1e-9,
+      },
+      {
+        label: "consumer, guard band",
+        published: 0.001,
+        ours: () => bearings(bearing.acceptance_limit).consumer,
+        allowed: 1e-9,
+      },
+      {
+        label: "producer, guard band",
+        published: bearing.producer_risk_with_guard,
+        ours: () => bearings(bearing.acceptance_limit).producer,
+        allowed: 1e-9,
       },
     ],
   },

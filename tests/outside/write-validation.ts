@@ -1,5 +1,6 @@
 import { readdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { coverageOf, coverageSuites } from "./coverage.js";
 import type { OutsideRow, OutsideSuite } from "./suite.js";
 
 // Writes docs/validation.md from every *.outside.ts beside this file: what others publish, what this library gives.
@@ -83,6 +84,13 @@ for (const file of files) {
     rows += suite.rows.length;
   }
 }
+const coverage = coverageSuites.map((suite) => {
+  const { inside, missed, meanWidth } = coverageOf(suite);
+  const of = suite.cases.length;
+  if (inside / of < suite.share[0] || inside / of > suite.share[1]) failures++;
+  const width = `${digits2(meanWidth)} ${suite.unit}`;
+  return `| ${suite.quantity} | ${inside} of ${of} | ${width} | ${missed.length > 0 ? missed.join("; ") : "none"} | ${suite.source} | ${suite.remark} |`;
+});
 if (rows === 0) throw new Error("no outside checks found");
 
 writeFileSync(
@@ -99,6 +107,16 @@ writeFileSync(
     "| quantity | rows | largest | allowed | unit | result |",
     "|---|---|---|---|---|---|",
     ...summaries,
+    "",
+    "## How often do the stated 95 % intervals hold?",
+    "",
+    "Each of our intervals against what another source gives for the same thing. An interval that holds everything because it",
+    "is huge is as wrong as a narrow one, so the mean full width stands beside the share. Few of these sources are independent",
+    "of one another; the remarks say where a share proves little.",
+    "",
+    "| quantity | inside | mean full width | missed | sources | remark |",
+    "|---|---|---|---|---|---|",
+    ...coverage,
     "",
     ...body,
   ].join("\n"),
