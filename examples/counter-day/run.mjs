@@ -12,7 +12,7 @@ import { english, layOutTicket, renderDaySummary, reportSections } from "crankwo
 
 const width = 80;
 /** Thirty full tickets are a book: these answers make the short one. `renderTicket(evaluation)` prints them all. */
-const short = new Set(["title", "now", "noticed", "next", "hurt", "warranty", "refused"]);
+const short = new Set(["title", "what", "charge", "now", "noticed", "next", "hurt", "warranty", "refused"]);
 
 function shortTicket(evaluation) {
   const sections = reportSections(evaluation, english).filter(({ question }) => short.has(question));

@@ -128,6 +128,6 @@ export const chargingForbidden = {
   swollen: ["workshop-practice", "from-memory"],
   "shorted-cell": ["workshop-practice", "from-memory"],
   "very-low-electrolyte": ["workshop-practice", "from-memory"],
-  "smell-of-sulfur": ["workshop-practice", "from-memory"],
+  "sulfur-smell": ["workshop-practice", "from-memory"],
   "reversed-polarity": ["polarity-practice", "our-choice"],
 } as const satisfies Record<string, readonly [SourceId, Standing]>;

@@ -35,7 +35,7 @@ export interface GravityChargeReading extends ChargeReading {
   /** Corrected, in the order given, relative density 25/25. */
   readonly cells: readonly Estimate[];
   /** Position of the lowest cell in `cells`, from 0. */
-  readonly weakestCell: number;
+  readonly weakestIndex: number;
   readonly weakestStateOfCharge: Estimate;
   /** Highest minus lowest corrected gravity; 0 for one cell. What it means depends on the charge before. */
   readonly spread: number;
@@ -89,9 +89,9 @@ const defaultCorrection: HydrometerCorrection = hydrometerCorrections["80F-0.004
  * const reading = chargeFromGravity({
  *   cellReadings: [1.265, 1.265, 1.26, 1.265, 1.21, 1.265], chemistry: "flooded", temperatureCelsius: 26.7,
  * });
- * "weakestCell" in reading && reading.weakestCell; // => 4
- * "weakestCell" in reading && reading.weakestStateOfCharge.value; // => 0.62
- * "weakestCell" in reading && reading.spread; // => 0.055
+ * "weakestIndex" in reading && reading.weakestIndex; // => 4
+ * "weakestIndex" in reading && reading.weakestStateOfCharge.value; // => 0.62
+ * "weakestIndex" in reading && reading.spread; // => 0.055
  * ```
  */
 export function chargeFromGravity(
@@ -133,7 +133,7 @@ export function chargeFromGravity(
 
   const cells: Estimate[] = [];
   let sum = 0;
-  let weakestCell = 0;
+  let weakestIndex = 0;
   let highest = 0;
   let lowest = 2;
   for (const reading of cellReadings) {
@@ -142,7 +142,7 @@ export function chargeFromGravity(
     if (!(gravity >= LOWEST_GRAVITY && gravity <= HIGHEST_GRAVITY)) return outside("gravity", "1.000-1.350");
     if (gravity < lowest) {
       lowest = gravity;
-      weakestCell = cells.length;
+      weakestIndex = cells.length;
     }
     highest = Math.max(highest, gravity);
     sum += gravity;
@@ -183,8 +183,8 @@ export function chargeFromGravity(
     acid,
     acidStandardUncertainty: acidUncertainty(acid, charge.value, typeKnown),
     cells,
-    weakestCell,
-    weakestStateOfCharge: stateOfCharge(cells[weakestCell]!),
+    weakestIndex,
+    weakestStateOfCharge: stateOfCharge(cells[weakestIndex]!),
     spread: highest - lowest,
     notes,
   };

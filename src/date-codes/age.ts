@@ -1,6 +1,5 @@
-import { daysInMonth, type Interval, type PlainDate } from "../numeric/index.js";
+import { calendarOf, daysInMonth, type Interval, type PlainDate } from "../numeric/index.js";
 import { checkedDay, wrong } from "./context.js";
-import { calendarOf } from "./text.js";
 
 /** An age as an interval: a code that names a month or a week does not name a day. */
 export interface AgeInterval {

@@ -1,6 +1,5 @@
-import { dayNumber, dayNumberOf, daysInMonth, type PlainDate } from "../numeric/index.js";
+import { calendarOf, dayNumber, dayNumberOf, daysInMonth, type PlainDate } from "../numeric/index.js";
 import type { DecodeContext, WeekRule } from "./scheme.js";
-import { calendarOf } from "./text.js";
 
 /**
  * Default of `maxAgeYears` [years], our choice: longer than a decade, so that a one-digit year never hides the

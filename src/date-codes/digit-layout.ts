@@ -1,8 +1,8 @@
-import { dayNumberOf } from "../numeric/index.js";
+import { calendarOf, dayNumberOf } from "../numeric/index.js";
 import type { SourceId, Standing } from "../sources/index.js";
 import { type PeriodOf, periodsInside } from "./periods.js";
 import type { DateScheme, DateSchemeId } from "./scheme.js";
-import { calendarOf, digits, extract, lastDigits } from "./text.js";
+import { digits, extract, lastDigits } from "./text.js";
 import { weekDateOf } from "./weeks.js";
 
 /**

@@ -1,9 +1,8 @@
-import { type PlainDate, plainDate } from "../numeric/index.js";
+import { calendarOf, type PlainDate, plainDate } from "../numeric/index.js";
 import { completedMonths } from "./age.js";
 import { checkedDay, checkWhole } from "./context.js";
 import type { DateReading, DateReason, ExcludedReading } from "./reading.js";
 import type { DateScheme, DateSchemeId, DayRange, DecodeContext } from "./scheme.js";
-import { calendarOf } from "./text.js";
 
 /**
  * Time between manufacture and sale [months] up to which a reading counts as supported by the sale date, beyond which as

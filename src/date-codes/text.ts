@@ -1,5 +1,3 @@
-const DAY_MS = 86_400_000;
-
 /** The number in `text[start..end)`, −1 unless every character there is 0..9. */
 export function digits(text: string, start: number, end: number): number {
   let value = 0;
@@ -27,10 +25,4 @@ export function extract(text: string, template: string | undefined): string | un
     else if (mark !== "?" && mark !== text[i]) return undefined;
   }
   return code;
-}
-
-/** Calendar year, month and day of a day number. */
-export function calendarOf(day: number): { year: number; month: number; day: number } {
-  const date = new Date(day * DAY_MS);
-  return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
 }

@@ -1,7 +1,7 @@
+import { calendarOf } from "../numeric/index.js";
 import type { SourceId, Standing } from "../sources/index.js";
 import { monthPeriod, periodsInside } from "./periods.js";
 import type { DateScheme, DateSchemeId } from "./scheme.js";
-import { calendarOf } from "./text.js";
 
 /** The last digit of a year. */
 export const YEAR_DIGITS = "0123456789";

@@ -1,9 +1,7 @@
-import { dayNumberOf } from "../numeric/index.js";
+import { calendarOf, dayNumberOf } from "../numeric/index.js";
 import type { WeekRule } from "./scheme.js";
-import { calendarOf } from "./text.js";
 
-// Integer arithmetic instead of a calendar library: decoding looks at several weeks per code, and this costs one
-// Date.UTC each. The tests hold it against date-fns and Python for every day of sixty years.
+// Integer arithmetic instead of a calendar library: decoding looks at several weeks per code. The tests hold it against date-fns and Python for every day of sixty years.
 
 /** Monday = 0 .. Sunday = 6; day 0 (1970-01-01) was a Thursday. */
 function weekdayIndex(day: number): number {

@@ -22,7 +22,7 @@ export function iceSign(
 ): IceSign | undefined {
   // Acid freezes below 0 °C; two uncertainties above that nothing needs to be computed.
   if (!temperature || temperature.value > 2 * temperature.standardUncertainty) return undefined;
-  const weakest = gravity?.cells[gravity.weakestCell];
+  const weakest = gravity?.cells[gravity.weakestIndex];
   if (weakest) return iceAt(temperature, weakest);
   if (!voltage || voltage.bound === "upper") return undefined;
   const { acid, stateOfCharge, relativeDensity25 } = voltage;

@@ -118,7 +118,7 @@ export interface LoadTestMeasurement {
 export interface RecordMeasurements {
   /** V at the posts; negative when the meter shows so. */
   readonly restVolts?: number;
-  /** Standard uncertainty of the voltmeter, V; 0.01 is assumed, and said, when missing. */
+  /** Standard uncertainty of the voltmeter, V; 0.02 is assumed, and said, when missing. */
   readonly voltsStandardUncertainty?: number;
   readonly cranking?: CrankingMeasurement;
   readonly resistance?: ResistanceMeasurement;

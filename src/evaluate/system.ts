@@ -47,8 +47,11 @@ export function systemReading(
   nominalVolts: number | undefined,
   book: Workbook,
 ): SystemReading {
-  if (nominalVolts === 6 || nominalVolts === 24) return "other";
   const { measurements } = record;
+  const measuredVolts = measurements.restVolts !== undefined || measurements.loadTest !== undefined;
+  if (measuredVolts && measurements.voltsStandardUncertainty === undefined)
+    note(book, "missing-voltmeter-uncertainty", "note", { assumedVolts: ASSUMED_VOLTMETER_UNCERTAINTY });
+  if (nominalVolts === 6 || nominalVolts === 24) return "other";
   if (measurements.restVolts === undefined) return "not-measured";
   const system = recogniseSystem(
     { value: measurements.restVolts, standardUncertainty: voltmeterUncertainty(measurements) },

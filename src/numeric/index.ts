@@ -19,7 +19,16 @@ export { type FittedLine, fitLine } from "./fit-line.js";
 export type { Mutable } from "./mutable.js";
 export { erfc, normalCdf, normalPdf, normalQuantile } from "./normal.js";
 export { type Interpolant, interpolateLinear, pchip } from "./pchip.js";
-export { dayNumber, dayNumberOf, daysInMonth, type PlainDate, plainDate } from "./plain-date.js";
+export {
+  type CalendarDay,
+  calendarOf,
+  dayNumber,
+  dayNumberOf,
+  daysInMonth,
+  type PlainDate,
+  plainDate,
+  plainDateOf,
+} from "./plain-date.js";
 export { probabilityPositive } from "./probability-positive.js";
 export {
   effectiveDegreesOfFreedom,

@@ -1,11 +1,38 @@
 /** A calendar date as `YYYY-MM-DD`, proleptic Gregorian, without time or zone. Compares correctly as text. */
 export type PlainDate = string;
 
-const DAY_MS = 86_400_000;
+// Calendar by whole numbers, no `Date`: an evaluation turns dates into days and back dozens of times. Years are counted
+// from 1 March, so that the leap day is the last of its year and the months before it have fixed lengths.
+
+/** A day as year, month (1..12) and day of the month. */
+export interface CalendarDay {
+  readonly year: number;
+  readonly month: number;
+  readonly day: number;
+}
 
 /** Days since 1970-01-01 of a valid calendar date given in numbers (month 1..12). No check: see {@link dayNumber}. */
 export function dayNumberOf(year: number, month: number, day: number): number {
-  return Date.UTC(year, month - 1, day) / DAY_MS;
+  const y = month < 3 ? year - 1 : year;
+  const daysBeforeMonth = Math.floor((153 * (month < 3 ? month + 9 : month - 3) + 2) / 5);
+  return 365 * y + Math.floor(y / 4) - Math.floor(y / 100) + Math.floor(y / 400) + daysBeforeMonth + day - 719_469;
+}
+
+/** Year, month and day of a day number, inverse of {@link dayNumberOf}. */
+export function calendarOf(days: number): CalendarDay {
+  const sinceMarch0 = days + 719_468;
+  const era = Math.floor(sinceMarch0 / 146_097);
+  const dayOfEra = sinceMarch0 - 146_097 * era;
+  // The leap days passed, taken out, leave years of 365 days.
+  const leapDays =
+    Math.floor(dayOfEra / 1460) - Math.floor(dayOfEra / 36_524) + Math.floor(dayOfEra / 146_096);
+  const y = Math.floor((dayOfEra - leapDays) / 365);
+  const dayOfYear = dayOfEra - (365 * y + Math.floor(y / 4) - Math.floor(y / 100));
+  const m = Math.floor((5 * dayOfYear + 2) / 153);
+  const day = dayOfYear - Math.floor((153 * m + 2) / 5) + 1;
+  return m < 10
+    ? { year: 400 * era + y, month: m + 3, day }
+    : { year: 400 * era + y + 1, month: m - 9, day };
 }
 
 /**
@@ -42,10 +69,13 @@ function digits(text: string, from: number, to: number): number {
 
 /** The calendar date of a day number, inverse of {@link dayNumber}. */
 export function plainDate(days: number): PlainDate {
-  const date = new Date(days * DAY_MS);
-  const month = date.getUTCMonth() + 1;
-  const day = date.getUTCDate();
-  return `${date.getUTCFullYear()}-${month < 10 ? "0" : ""}${month}-${day < 10 ? "0" : ""}${day}`;
+  const { year, month, day } = calendarOf(days);
+  return plainDateOf(year, month, day);
+}
+
+/** A calendar date given in numbers, as text. No check: see {@link dayNumber}. */
+export function plainDateOf(year: number, month: number, day: number): PlainDate {
+  return `${year}-${month < 10 ? "0" : ""}${month}-${day < 10 ? "0" : ""}${day}`;
 }
 
 /** Number of days in a month (1..12) of a Gregorian year. */

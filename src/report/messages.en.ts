@@ -100,6 +100,10 @@ export const english: Messages = {
       "Instrument uncertainty not given",
       "{assumed:%1} of the reading was assumed.",
     ],
+    "missing-voltmeter-uncertainty": [
+      "Voltmeter uncertainty not given",
+      "{assumedVolts:V} (standard) was assumed.",
+    ],
     "missing-inspection-date": ["Inspection date not given", "Without it the date code gives no age."],
     "chemistry-unknown": [
       "Chemistry not known",
@@ -174,17 +178,13 @@ export const english: Messages = {
       "Readings scatter",
       "They spread over {relative:%}; the instrument explains {limit:%}. Suspect clamps and posts first.",
     ],
-    "resistance-reference-missing": [
-      "No reference for the resistance",
-      "It tells something only beside a value for this very type.",
-    ],
     "cell-missing": [
-      "A cell is dead",
-      "After a completed charge {shortfallVolts:V} are missing, as with {cells:n} of 6 cells dead.",
+      "A cell has failed",
+      "After a completed charge {shortfallVolts:V} are missing, as with {cells:n} of 6 cells failed.",
     ],
     "cell-missing-unproven": [
-      "Voltage as low as with a dead cell",
-      "{shortfallVolts:V} are missing, as with {cells:n} of 6 cells dead. An empty battery can read the same.",
+      "Voltage as low as with a failed cell",
+      "{shortfallVolts:V} are missing, as with {cells:n} of 6 cells failed. An empty battery can read the same.",
     ],
     "cell-spread": [
       "One cell far weaker",

@@ -29,7 +29,7 @@ export const chargeSensitivityDefault: Estimate = { value: 0.65, standardUncerta
 
 /** What {@link coldStartMargin} works from. */
 export interface ColdStartInput {
-  /** Today's cranking ability when charged, at −18 °C and 7.2 V: health × rating [A] (> 0). */
+  /** Today's cranking ability when charged, at −18 °C and 7.2 V: ability ratio × rating [A] (> 0). */
   readonly abilityAmperes: Estimate;
   /** State of charge [1] (0.3..1.2); left out: charged, and said so. */
   readonly stateOfCharge?: Estimate;
@@ -89,7 +89,7 @@ export type ColdStartRefusal = OutsideTable | Refusal<"charge-outside-range">;
  *
  * In scope: a ranking of "how much reserve is left", with the uncertainty of tables that contradict each other. Out of
  * scope: oil grade, frozen electrolyte, engine electronics. Ability is a current at a fixed end voltage; it scales with
- * a table relative to its value at −18 °C, so at −18 °C only health and charge count. Monotone in health and charge.
+ * a table relative to its value at −18 °C, so at −18 °C only ability and charge count. Monotone in both.
  *
  * @param input see {@link ColdStartInput}
  * @param derivation receives the steps when given

@@ -20,7 +20,7 @@ export type AbilityTable = TemperatureTable;
  * @example
  * ```ts
  * import { crankingAbilityPercent } from "crankworthy/temperature";
- * crankingAbilityPercent(0); // => { value: 65, standardUncertainty: 1 }
+ * crankingAbilityPercent(0); // => { value: 65, standardUncertainty: 1.5 }
  * ```
  */
 export function crankingAbilityPercent(

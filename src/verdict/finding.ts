@@ -24,6 +24,7 @@ export const findingCodes = [
   "missing-charge-measurement",
   "missing-ability-measurement",
   "missing-instrument-uncertainty",
+  "missing-voltmeter-uncertainty",
   "missing-inspection-date",
   "chemistry-unknown",
   // identity and age
@@ -51,7 +52,6 @@ export const findingCodes = [
   "vehicle-loads-possible",
   "temperature-unusual",
   "readings-scatter",
-  "resistance-reference-missing",
   // cells
   "cell-missing",
   "cell-missing-unproven",

@@ -1,4 +1,4 @@
-import type { PlainDate } from "../numeric/index.js";
+import type { Mutable, PlainDate } from "../numeric/index.js";
 import { addDaysTo, addMonthsFrom, dayOf, lastCoveredDay } from "./months.js";
 import type { DateInterval, Purchase, TermLengths, WarrantyTerms } from "./terms.js";
 
@@ -132,13 +132,15 @@ export function coverageOn(question: CoverageQuestion): Coverage {
   const reasons: CoverageReason[] = [];
   const start = startInterval(question, reasons);
   const { denied, shelf } = conditions(question, reasons);
-  const shelfPart = shelf && { shelfAge: shelf };
-  if (!start) return { answer: "cannot-tell", cases: [], denied, statutory: "no", ...shelfPart, reasons };
+  const cases: CoverageCase[] = [];
+  const coverage: Mutable<Coverage> = { answer: "cannot-tell", cases, denied, statutory: "no", reasons };
+  if (shelf) coverage.shelfAge = shelf;
+  if (!start) return coverage;
 
-  const starts = start.from === start.to ? [start.from] : [start.from, start.to];
-  const cases = lengthsThatMayApply(terms, purchase).flatMap((term) =>
-    starts.map((startedOn) => caseFor(terms, term, startedOn, claimedOn)),
-  );
+  for (const term of lengthsThatMayApply(terms, purchase)) {
+    cases.push(caseFor(terms, term, start.from, claimedOn));
+    if (start.to !== start.from) cases.push(caseFor(terms, term, start.to, claimedOn));
+  }
   const phase = cases[0]!.phase;
   const commercial =
     denied === "yes"
@@ -146,10 +148,11 @@ export function coverageOn(question: CoverageQuestion): Coverage {
       : denied === "no" && cases.every((c) => c.phase === phase)
         ? phase
         : "cannot-tell";
-  const statutory =
-    commercial === "free" ? "no" : statutoryAnswer(terms, purchase, claimedOn, start, reasons);
-  const answer = statutory === "yes" ? "free" : statutory === "no" ? commercial : "cannot-tell";
-  return { answer, cases, denied, statutory, ...shelfPart, reasons };
+  if (commercial !== "free")
+    coverage.statutory = statutoryAnswer(terms, purchase, claimedOn, start, reasons);
+  const { statutory } = coverage;
+  coverage.answer = statutory === "yes" ? "free" : statutory === "no" ? commercial : "cannot-tell";
+  return coverage;
 }
 
 function startInterval(question: CoverageQuestion, reasons: CoverageReason[]): DateInterval | undefined {
@@ -263,7 +266,9 @@ function caseFor(
         ? lastCoveredDay(startedOn, term.freeMonths, terms.lastCoveredDay)
         : undefined;
   const phase = lastFreeDay && claimedOn <= lastFreeDay ? "free" : claimedOn <= last ? "prorated" : "expired";
-  return { phase, term, startedOn, ...(lastFreeDay && { lastFreeDay }), lastCoveredDay: last };
+  const found: Mutable<CoverageCase> = { phase, term, startedOn, lastCoveredDay: last };
+  if (lastFreeDay) found.lastFreeDay = lastFreeDay;
+  return found;
 }
 
 // The floor's last day is the anniversary, the later of the two conventions: commercial terms cannot shorten it.

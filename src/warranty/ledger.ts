@@ -1,3 +1,4 @@
+import type { Mutable } from "../numeric/index.js";
 import type { SourceId, Standing } from "../sources/index.js";
 import { exact, type Money, readAmount, toIncrement, toMinorUnit } from "./money.js";
 import type { ElapsedTerm, Explanation, SettlementLine, SettlementReason } from "./settlement.js";
@@ -45,6 +46,8 @@ const RULES = {
   total: ["warranty-choice", "our-choice"],
 } as const satisfies Record<string, readonly [SourceId, Standing]>;
 
+const zero = /* @__PURE__ */ exact(0);
+
 const BASIS_FIELD = {
   paid: "pricePaid",
   "list-at-purchase": "listPriceAtPurchase",
@@ -67,12 +70,12 @@ export function ledgerOf(input: LedgerInput): Ledger | SettlementReason {
   ): string => {
     const text = amount.toFixed(digits);
     const [source, standing] = RULES[code];
-    const explanation = { code, parameters, ...(formula && { formula }), source, standing };
+    const explanation: Mutable<Explanation> = { code, parameters, source, standing };
+    if (formula) explanation.formula = formula;
     lines.push({ kind, amount: text, explanation });
     return text;
   };
 
-  const zero = exact(0);
   const field = BASIS_FIELD[terms.priceBasis];
   const price = purchase[field] === undefined ? undefined : read(purchase[field], field);
   let charge = zero;
@@ -80,16 +83,18 @@ export function ledgerOf(input: LedgerInput): Ledger | SettlementReason {
   let chargeText: string;
   const priceText = price && push("basis", price, `price-${terms.priceBasis}`);
   if (free) {
-    const why =
-      free === "statutory-floor" && floor
-        ? { months: floor.months, scope: floor.scope, ...(floor.citation && { citation: floor.citation }) }
-        : {};
+    const why: Mutable<Explanation["parameters"]> = {};
+    if (free === "statutory-floor" && floor) {
+      why.months = floor.months;
+      why.scope = floor.scope;
+      if (floor.citation) why.citation = floor.citation;
+    }
     rebateText = price && push("rebate", price, free, why);
     chargeText = push("charge", zero, "no-charge");
   } else {
     if (price === undefined || priceText === undefined) return "basis-price-missing";
-    const { part, whole, ...rule } = remainingShare(input, priceText);
-    let rebate = toMinorUnit(exact(part).times(price).div(whole), digits, rounding);
+    const rule = remainingShare(input, priceText);
+    let rebate = toMinorUnit(price.times(rule.part).div(rule.whole), digits, rounding);
     if (terms.cap !== undefined && rebate.gt(terms.cap)) {
       rebate = exact(terms.cap);
       reasons.push("cap-applied");
@@ -146,13 +151,9 @@ export function ledgerOf(input: LedgerInput): Ledger | SettlementReason {
     push("cash-rounding", cash.minus(total), "cash-rounding", { cashIncrement, rounding });
     total = cash;
   }
-  return {
-    lines,
-    ...(rebateText !== undefined && { rebate: rebateText }),
-    charge: chargeText,
-    total: push("total", total, "total"),
-    reasons,
-  };
+  const ledger: Mutable<Ledger> = { lines, charge: chargeText, total: push("total", total, "total"), reasons };
+  if (rebateText !== undefined) ledger.rebate = rebateText;
+  return ledger;
 }
 
 function remainingShare(

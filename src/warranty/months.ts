@@ -1,5 +1,5 @@
 import { addMonths } from "date-fns";
-import { dayNumber, dayNumberOf, type PlainDate, plainDate, UtcDate, utcContext } from "../numeric/index.js";
+import { dayNumber, type PlainDate, plainDate, plainDateOf, UtcDate, utcContext } from "../numeric/index.js";
 import type { LastCoveredDay, MonthCount } from "./terms.js";
 
 const DAY_MS = 86_400_000;
@@ -37,9 +37,8 @@ export function addMonthsFrom(anchor: PlainDate, months: number): PlainDate {
   // Every month has days 1 to 28: there only the month's number moves. Where a month end can clamp, date-fns decides.
   if (anchor.slice(8) > "28") return plainDate(+addMonths(asDate(day), months, inUtc) / DAY_MS);
   const month = monthNumber(anchor) + months;
-  return plainDate(
-    dayNumberOf(Math.floor(month / 12), (((month % 12) + 12) % 12) + 1, Number(anchor.slice(8))),
-  );
+  const year = Math.floor(month / 12);
+  return plainDateOf(year, month - 12 * year + 1, Number(anchor.slice(8)));
 }
 
 /** Months since year 0 of a valid date. */

@@ -1,7 +1,7 @@
-import type { PlainDate } from "../numeric/index.js";
+import type { Mutable, PlainDate } from "../numeric/index.js";
 import type { Derivation } from "../sources/index.js";
 import { checkTerms } from "./check-terms.js";
-import { type Coverage, type CoverageCase, coverageOn } from "./coverage.js";
+import { type Coverage, type CoverageCase, type CoverageQuestion, coverageOn } from "./coverage.js";
 import type { Eligibility } from "./eligibility.js";
 import { ledgerOf } from "./ledger.js";
 import { addMonthsFrom, countDays, countMonths, lastCoveredDay } from "./months.js";
@@ -61,22 +61,20 @@ export function settleClaim(claim: Claim, derivation?: Derivation): Settlement {
 /** {@link settleClaim} for terms that {@link checkTerms} has found in order: it does not look again. */
 export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settlement {
   const { terms, purchase, claimedOn, manufactured, eligibility } = claim;
-  const coverage = coverageOn({ terms, purchase, claimedOn, ...(manufactured && { manufactured }) });
-  const shared = {
-    currency: terms.currency,
-    ...(coverage.shelfAge && { shelfAge: coverage.shelfAge }),
-  };
-  const nothing = (
-    outcome: "not-covered" | "cannot-tell",
+  const question: Mutable<CoverageQuestion> = { terms, purchase, claimedOn };
+  if (manufactured) question.manufactured = manufactured;
+  const coverage = coverageOn(question);
+  const result = (
+    outcome: Settlement["outcome"],
     reasons: readonly SettlementReason[],
-  ): Settlement => ({
-    outcome,
-    ...shared,
-    lines: [],
-    reasons,
-  });
+    lines: Settlement["lines"] = [],
+  ): Mutable<Settlement> => {
+    const settlement: Mutable<Settlement> = { outcome, currency: terms.currency, lines, reasons };
+    if (coverage.shelfAge) settlement.shelfAge = coverage.shelfAge;
+    return settlement;
+  };
   if (eligibility?.answer === "excluded")
-    return nothing("not-covered", ["excluded", ...eligibility.evidence]);
+    return result("not-covered", ["excluded", ...eligibility.evidence]);
 
   const reasons: SettlementReason[] = [...coverage.reasons];
   if (!eligibility) reasons.push("eligibility-not-stated");
@@ -86,7 +84,7 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
   const first = settled[0];
   // Without a start, a condition that denies cover still decides, as long as no statutory period could override it.
   if (!first)
-    return nothing(
+    return result(
       coverage.denied === "yes" && !terms.statutoryFloor ? "not-covered" : "cannot-tell",
       reasons,
     );
@@ -94,7 +92,9 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
   const lower = settled.reduce((a, b) => (favour(b) < favour(a) ? b : a));
   const upper = settled.reduce((a, b) => (favour(b) > favour(a) ? b : a));
   if (!settled.every((one) => sameResult(one, first))) {
-    return { ...nothing("cannot-tell", reasons), alternatives: { lower, upper } };
+    const open = result("cannot-tell", reasons);
+    open.alternatives = { lower, upper };
+    return open;
   }
   const dated = settled.filter((one) => one.startedOn !== undefined);
   if (
@@ -103,20 +103,29 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
     return first;
   }
   // One result, several starts: the dates stay in the alternatives, so that no day looks better known than it is.
-  const { outcome, lines, rebate, charge, total, reasons: why } = first;
-  const money = { ...(rebate && { rebate }), ...(charge && { charge }), ...(total && { total }) };
-  return {
-    outcome,
-    ...shared,
-    lines,
-    ...money,
-    reasons: why,
-    alternatives: { lower: first, upper: dated.at(-1)! },
-  };
+  const { rebate, charge, total } = first;
+  const same = result(first.outcome, first.reasons, first.lines);
+  if (rebate) same.rebate = rebate;
+  if (charge) same.charge = charge;
+  if (total) same.total = total;
+  same.alternatives = { lower: first, upper: dated.at(-1)! };
+  return same;
 
   function settleReading(reading: Reading): Settlement {
-    if (!("startedOn" in reading)) return nothing("not-covered", reasons);
+    if (!("startedOn" in reading)) return result("not-covered", reasons);
     const { startedOn, term, phase } = reading;
+    const dated = (
+      outcome: Settlement["outcome"],
+      why: readonly SettlementReason[],
+      lines?: Settlement["lines"],
+    ): Mutable<Settlement> => {
+      const settlement = result(outcome, why, lines);
+      settlement.startedOn = startedOn;
+      settlement.lastCoveredDay = reading.lastCoveredDay;
+      settlement.elapsedMonths = elapsedMonths;
+      settlement.elapsed = elapsed;
+      return settlement;
+    };
     const inDays = terms.monthCount === "days";
     const elapsedMonths = countMonths(startedOn, claimedOn, terms.monthCount);
     const whole = inDays
@@ -124,7 +133,6 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
       : term.totalMonths;
     const used = inDays ? countDays(startedOn, claimedOn) : elapsedMonths;
     const elapsed = { used, whole, unit: inDays ? "days" : "months" } as const;
-    const found = { ...shared, startedOn, lastCoveredDay: reading.lastCoveredDay, elapsedMonths, elapsed };
     derivation?.push({
       quantity: "elapsed months",
       formula: `months from startedOn to claimedOn, ${terms.monthCount}`,
@@ -134,8 +142,7 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
       source: "warranty-choice",
       standing: "computed",
     });
-    if (phase === "expired")
-      return { outcome: "not-covered", ...found, lines: [], reasons: ["term-ended", ...reasons] };
+    if (phase === "expired") return dated("not-covered", ["term-ended", ...reasons]);
 
     const free = reading.statutory ? "statutory-floor" : phase === "free" ? "free-period" : undefined;
     const freeUntil = !inDays
@@ -143,31 +150,22 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
       : (term.freeDays ?? countDays(startedOn, addMonthsFrom(startedOn, term.freeMonths)));
     const paidInCash = claim.paidInCash === true;
     const ledger = ledgerOf({ terms, purchase, term, elapsed, freeUntil, free, paidInCash });
-    if (typeof ledger === "string")
-      return { outcome: "cannot-tell", ...found, lines: [], reasons: [ledger, ...reasons] };
+    if (typeof ledger === "string") return dated("cannot-tell", [ledger, ...reasons]);
     if (derivation) for (const line of ledger.lines) derivation.push(stepOf(line, terms.currency));
     const renewed = terms.replacementTerm === "new";
-    const why =
-      phase === "free"
-        ? reading.statutory
-          ? []
-          : ["within-free-period" as const]
-        : ["within-prorated-period" as const];
-    return {
-      outcome: free ? "free-replacement" : "prorated",
-      ...found,
-      lines: ledger.lines,
-      ...(ledger.rebate !== undefined && { rebate: ledger.rebate }),
-      charge: ledger.charge,
-      total: ledger.total,
-      replacementCover: {
-        startsOn: claimedOn,
-        lastCoveredDay: renewed
-          ? lastCoveredDay(claimedOn, term.totalMonths, terms.lastCoveredDay)
-          : reading.lastCoveredDay,
-      },
-      reasons: [...why, ...ledger.reasons, ...reasons],
+    const why = [...ledger.reasons, ...reasons];
+    if (!reading.statutory) why.unshift(free ? "within-free-period" : "within-prorated-period");
+    const settlement = dated(free ? "free-replacement" : "prorated", why, ledger.lines);
+    if (ledger.rebate !== undefined) settlement.rebate = ledger.rebate;
+    settlement.charge = ledger.charge;
+    settlement.total = ledger.total;
+    settlement.replacementCover = {
+      startsOn: claimedOn,
+      lastCoveredDay: renewed
+        ? lastCoveredDay(claimedOn, term.totalMonths, terms.lastCoveredDay)
+        : reading.lastCoveredDay,
     };
+    return settlement;
   }
 }
 

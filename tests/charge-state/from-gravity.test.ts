@@ -33,7 +33,7 @@ describe("charge from gravity", () => {
         expect(turned.stateOfCharge.value).toBeCloseTo(reading.stateOfCharge.value, 12);
         expect(turned.spread).toBe(reading.spread);
         expect(turned.weakestStateOfCharge).toEqual(reading.weakestStateOfCharge);
-        expect(reading.cells[reading.weakestCell]!.value).toBe(
+        expect(reading.cells[reading.weakestIndex]!.value).toBe(
           Math.min(...reading.cells.map((c) => c.value)),
         );
         expect(reading.weakestStateOfCharge.value).toBeLessThanOrEqual(reading.stateOfCharge.value + 1e-12);

@@ -20,7 +20,7 @@ describe("a whole ticket, written by hand", () => {
       id: "L-3",
       identity: { chemistry: "agm", nominalVolts: 12, rating: { standard: "en-50342-1:2015", amperes: 760 } },
       conditions: { inspectedOn: "2025-03-04", place: "bench", temperatureCelsius: 20 },
-      measurements: { restVolts: -12.5 },
+      measurements: { restVolts: -12.5, voltsStandardUncertainty: 0.01 },
     });
     expect(renderTicket(evaluation)).toBe(
       `Battery inspection
