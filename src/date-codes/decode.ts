@@ -2,7 +2,7 @@ import type { Derivation } from "../sources/index.js";
 import { answer } from "./answer.js";
 import { lookAlike } from "./confusables.js";
 import { type DecodeWindow, decodeContext } from "./context.js";
-import { type Candidate, type DateCodeEvidence, judge } from "./evidence.js";
+import { type Candidate, type DateCodeEvidence, hear, judge } from "./evidence.js";
 import type { Confusable, DateCodeNote, DateCodeRefusal, DateCodeResult } from "./reading.js";
 import { refuseCode } from "./refusals.js";
 import type { DecodeContext } from "./scheme.js";
@@ -56,24 +56,24 @@ export function decodeDateCode(
 ): DateCodeResult | DateCodeRefusal {
   const context = decodeContext(options);
   const readers = readersOf(options.schemes);
-  const { evidence } = options;
   const code = normalised(text);
   if (code === undefined) return refuseCode(text.length > MAX_TEXT_LENGTH ? "too-long" : "not-ascii");
   if (code === "") return refuseCode("empty");
 
-  const secondCode = evidence?.secondCode;
+  const secondCode = options.evidence?.secondCode;
   const secondText = secondCode && normalised(secondCode.text);
   const second = secondText
     ? read(secondText, readersOf(secondCode.scheme && [secondCode.scheme]), context)
-    : [];
+    : secondCode && [];
+  const evidence = hear(options.evidence, second);
   const confusables: Confusable[] = [];
   for (let position = 0; position < code.length; position++) {
     const couldBe = lookAlike(code[position]!);
     if (couldBe === undefined) continue;
     const other = code.slice(0, position) + couldBe + code.slice(position + 1);
-    // Where a template ignores this character, the plant's own, taking it for another changes nothing.
-    const concerned = readers.filter(({ template }) => template?.[position] !== "?");
-    const { readings } = judge(read(other, concerned, context), context, evidence, second);
+    const alternatives = read(other, readers, context, position);
+    if (alternatives.length === 0) continue;
+    const { readings } = judge(alternatives, context, evidence);
     if (readings.length > 0)
       confusables.push({ position, read: code[position]!, couldBe, alternativeReadings: readings });
   }
@@ -81,9 +81,9 @@ export function decodeDateCode(
   const candidates = read(code, readers, context);
   if (candidates.length === 0) return refuseCode(whyNot(code, readers, context), confusables);
   const notes: DateCodeNote[] = [];
-  if (secondCode && second.length === 0) notes.push("second-code-not-read");
+  if (second?.length === 0) notes.push("second-code-not-read");
   if (meetsYearG(code, readers)) notes.push("iec-60062-year-g-not-read");
-  return answer(code, candidates, context, evidence, second, confusables, notes, derivation);
+  return answer(code, candidates, context, evidence, confusables, notes, derivation);
 }
 
 /** Trimmed and in upper case; undefined unless short and of printable ASCII characters, whose case no language changes. */
@@ -94,9 +94,19 @@ function normalised(text: string): string | undefined {
   return /[^ -~]/.test(trimmed) ? undefined : trimmed.toUpperCase();
 }
 
-function read(text: string, readers: readonly Reader[], context: DecodeContext): readonly Candidate[] {
+/**
+ * @param changed index of a character taken for another: where a template ignores it, the plant's own, that changes
+ *   nothing, so such readers are left out
+ */
+function read(
+  text: string,
+  readers: readonly Reader[],
+  context: DecodeContext,
+  changed = -1,
+): readonly Candidate[] {
   const found: Candidate[] = [];
   for (const { scheme, template } of readers) {
+    if (template?.[changed] === "?") continue;
     const code = extract(text, template);
     if (code === undefined) continue;
     for (const { fromDay, toDay } of scheme.decode(code, context)) {

@@ -1,8 +1,8 @@
 import { calendarOf, dayNumberOf } from "../numeric/index.js";
 import type { SourceId, Standing } from "../sources/index.js";
-import { type PeriodOf, periodsInside } from "./periods.js";
+import { NO_PERIODS, type PeriodOf, periodsInside } from "./periods.js";
 import type { DateScheme, DateSchemeId } from "./scheme.js";
-import { digits, extract, lastDigits } from "./text.js";
+import { lastDigits } from "./text.js";
 import { weekDateOf } from "./weeks.js";
 
 /**
@@ -20,26 +20,22 @@ export function digitLayout(
   standing: Standing,
 ): DateScheme {
   const [first] = layouts as [string];
-  // Positions are those among the letters, whatever separators a form has.
-  const letters = first.replace(/\W/g, "");
-  const templates = layouts.map((layout) => layout.replace(/\w/g, "#"));
-  const field = (letter: string) => [letters.indexOf(letter), letters.lastIndexOf(letter) + 1] as const;
-  const major = letters.includes("M") ? "M" : letters.includes("W") ? "W" : "D";
-  const [yearAt, majorAt, dayAt] = [field("Y"), field(major), field("D")];
-  const cycle = 10 ** (yearAt[1] - yearAt[0]);
+  const major = first.includes("M") ? "M" : first.includes("W") ? "W" : "D";
+  const cycle = 10 ** first.replace(/[^Y]/g, "").length;
   return {
     id,
     structure: layouts.join(", "),
-    precision: dayAt[1] ? "day" : major === "W" ? "week" : "month",
+    precision: first.includes("D") ? "day" : major === "W" ? "week" : "month",
     yearCycle: cycle,
     source,
     standing,
     decode(text, context) {
-      let code: string | undefined;
-      for (const template of templates) code ??= extract(text, template);
-      if (code === undefined) return [];
-      const year = digits(code, ...yearAt);
-      return periodsInside(year, cycle, context, periodOf, digits(code, ...majorAt), digits(code, ...dayAt));
+      for (const layout of layouts) {
+        if (!fits(text, layout)) continue;
+        const at = (letter: string) => numberAt(text, layout, letter);
+        return periodsInside(at("Y"), cycle, context, periodOf, at(major), at("D"));
+      }
+      return NO_PERIODS;
     },
     encode(dayNumber, weekRule = "iso") {
       const date = calendarOf(dayNumber);
@@ -54,4 +50,22 @@ export function digitLayout(
       return first.replace(/Y+|M+|W+|D+/g, (run) => lastDigits(values[run[0]!]!, run.length));
     },
   };
+}
+
+/** Are there digits wherever the layout has a letter, and its separators between them? */
+function fits(text: string, layout: string): boolean {
+  if (text.length !== layout.length) return false;
+  for (let i = 0; i < text.length; i++) {
+    const character = text[i]!;
+    const mark = layout[i]!;
+    if (mark < "A" ? character !== mark : character < "0" || character > "9") return false;
+  }
+  return true;
+}
+
+/** The number under one letter of a layout that fits, 0 where the layout has no such letter. */
+function numberAt(text: string, layout: string, letter: string): number {
+  let value = 0;
+  for (let i = 0; i < text.length; i++) if (layout[i] === letter) value = 10 * value + Number(text[i]);
+  return value;
 }

@@ -42,18 +42,31 @@ export interface Judgement {
   readonly excluded: readonly ExcludedReading[];
 }
 
-/** Sorts candidates by what the evidence says, and takes out those it makes impossible. */
-export function judge(
-  candidates: readonly Candidate[],
-  context: DecodeContext,
-  evidence: DateCodeEvidence = {},
-  second: readonly DayRange[] = [],
-): Judgement {
-  const { inspectionDay, latestDay } = context;
+/** Evidence as numbers, checked once a code. */
+export interface HeardEvidence {
+  /** Infinity: not known; likewise `activatedDay`. */
+  readonly soldDay: number;
+  readonly activatedDay: number;
+  readonly vehicleYear: number | undefined;
+  /** What a second code can mean, if there is one. */
+  readonly second: readonly DayRange[] | undefined;
+}
+
+/** Checks the evidence; RangeError when a date is none of the calendar or the year outside 1900..2999. */
+export function hear(evidence: DateCodeEvidence = {}, second?: readonly DayRange[]): HeardEvidence {
   const { soldOn, activatedOn, vehicleYear } = evidence;
   const soldDay = soldOn === undefined ? Infinity : checkedDay("soldOn", soldOn);
   const activatedDay = activatedOn === undefined ? Infinity : checkedDay("activatedOn", activatedOn);
   if (vehicleYear !== undefined) checkWhole("vehicleYear", vehicleYear, 1900, 2999);
+  return { soldDay, activatedDay, vehicleYear, second };
+}
+
+/** Sorts candidates by what the evidence says, and takes out those it makes impossible. */
+export function judge(
+  candidates: readonly Candidate[],
+  { inspectionDay, latestDay }: DecodeContext,
+  { soldDay, activatedDay, vehicleYear, second }: HeardEvidence,
+): Judgement {
   const excluded: ExcludedReading[] = [];
   const kept: Scored[] = [];
   for (const { scheme, template, fromDay, toDay } of candidates) {
@@ -74,7 +87,7 @@ export function judge(
     if (toDay > inspectionDay)
       reasons.push(fromDay > inspectionDay ? "dated-ahead" : "ends-after-inspection");
     let score = 0;
-    if (soldOn !== undefined) {
+    if (soldDay < Infinity) {
       const near = completedMonths(toDay, soldDay) < PLAUSIBLE_SHELF_MONTHS;
       reasons.push(near ? "shortly-before-sale" : "long-before-sale");
       score = near ? 1 : -1;
@@ -85,7 +98,7 @@ export function judge(
         score--;
       } else if (calendarOf(fromDay).year <= vehicleYear) reasons.push("in-vehicle-year");
     }
-    if (second.some((other) => other.fromDay <= toDay && other.toDay >= fromDay)) {
+    if (second?.some((other) => other.fromDay <= toDay && other.toDay >= fromDay)) {
       reasons.push("agrees-with-second-code");
       score++;
     }

@@ -5,7 +5,8 @@ import { firstMonday } from "./weeks.js";
 /** The days that a year and one or two numbers within it mean; undefined when the calendar has no such thing. */
 export type PeriodOf = (year: number, major: number, minor: number, rule: WeekRule) => DayRange | undefined;
 
-const NONE: readonly DayRange[] = [];
+/** The usual answer of most schemes, shared. */
+export const NO_PERIODS: readonly DayRange[] = [];
 
 /**
  * The periods inside the context, newest year first, for a year known only modulo `cycle` (negative: no year, nothing).
@@ -20,7 +21,7 @@ export function periodsInside(
   major: number,
   minor = 0,
 ): readonly DayRange[] {
-  if (yearInCycle < 0) return NONE;
+  if (yearInCycle < 0) return NO_PERIODS;
   const { earliestDay, latestDay, earliestYear, latestYear, weekRule } = context;
   let found: DayRange[] | undefined;
   const beyond = (latestYear + 1 - yearInCycle) % cycle;
@@ -32,7 +33,7 @@ export function periodsInside(
       else found = [period];
     }
   }
-  return found ?? NONE;
+  return found ?? NO_PERIODS;
 }
 
 /** A whole month, 1..12. */

@@ -1,7 +1,7 @@
 import type { Derivation } from "../sources/index.js";
 import { answer } from "./answer.js";
 import { checkWhole, type DecodeWindow, decodeContext } from "./context.js";
-import type { Candidate, DateCodeEvidence } from "./evidence.js";
+import { type Candidate, type DateCodeEvidence, hear } from "./evidence.js";
 import { monthPeriod, periodsInside } from "./periods.js";
 import type { DateCodeRefusal, DateCodeResult } from "./reading.js";
 import { refuseCode } from "./refusals.js";
@@ -65,6 +65,5 @@ export function decodePunchedGrid(
   }
   if (candidates.length === 0) return refuseCode("outside-window");
   const text = `${months.join("+")}/${years.join("+")}`;
-  const { evidence } = options;
-  return answer(text, candidates, context, evidence, [], [], [], derivation);
+  return answer(text, candidates, context, hear(options.evidence), [], [], derivation);
 }

@@ -1,14 +1,3 @@
-/** The number in `text[start..end)`, −1 unless every character there is 0..9. */
-export function digits(text: string, start: number, end: number): number {
-  let value = 0;
-  for (let i = start; i < end; i++) {
-    const digit = text.charCodeAt(i) - 48;
-    if (!(digit >= 0 && digit <= 9)) return -1;
-    value = value * 10 + digit;
-  }
-  return value;
-}
-
 /** The last `width` (1..4) digits of a whole number ≥ 0, padded with zeros. */
 export function lastDigits(value: number, width: number): string {
   return `000${value}`.slice(-width);

@@ -7,13 +7,13 @@ export { type BciGroupReading, decodeBciGroup, formatBciGroup } from "./bci-grou
 export { type CaseCodeReading, decodeCaseCode, formatCaseCode } from "./case-code.js";
 export { type DinNumberReading, decodeDinNumber, formatDinNumber } from "./din-number.js";
 export { decodeEtn, type EtnParts, type EtnReading, formatEtn } from "./etn.js";
+export type { JisParts } from "./jis-parts.js";
 export { performanceRank, type ReferenceOptions, type ReferenceRefusalCode } from "./jis-reference.js";
 export {
   decodeJisStartStop,
   decodeJisType,
   formatJisStartStop,
   formatJisType,
-  type JisParts,
   type JisStartStopReading,
   type JisTypeReading,
 } from "./jis-type.js";

@@ -1,7 +1,7 @@
 import { type Refusal, refuse, requireFinite } from "../numeric/index.js";
 import type { Provenance } from "../sources/index.js";
+import type { JisParts } from "./jis-parts.js";
 import { jisList, rankClasses } from "./jis-type.data.js";
-import type { JisParts } from "./jis-type.js";
 import type { LabelRefusalCode, ReferenceRating } from "./label-reading.js";
 
 /** What is known beside the type. */

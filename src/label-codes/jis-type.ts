@@ -1,5 +1,6 @@
 import { isRefusal, type Refusal } from "../numeric/index.js";
 import type { Provenance, SourceId } from "../sources/index.js";
+import type { JisParts } from "./jis-parts.js";
 import { referenceFor } from "./jis-reference.js";
 import { jisClasses, startStopOutlines } from "./jis-type.data.js";
 import {
@@ -12,21 +13,6 @@ import {
   type ReferenceRating,
   type Terminals,
 } from "./label-reading.js";
-
-/** The parts of a JIS D 5301 designation such as 55B24LS. */
-export interface JisParts {
-  /** Performance rank, dimensionless. */
-  readonly performanceRank: number;
-  /** Width and height class, A-H. */
-  readonly caseClass: string;
-  /** Length, about cm, as printed. */
-  readonly lengthDigits: string;
-  readonly polarity?: "L" | "R";
-  /** Suffix S: thick posts on a case that normally has thin ones (low authority). */
-  readonly thickPosts: boolean;
-  /** Prefix S: valve-regulated with vent line. */
-  readonly valveRegulated: boolean;
-}
 
 /** What a JIS D 5301 designation says. */
 export interface JisTypeReading extends LabelReading, JisParts {

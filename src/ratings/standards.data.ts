@@ -1,6 +1,6 @@
 import type { SourceId } from "../sources/index.js";
 import type { Standing } from "../sources/source.js";
-import type { RatingStandard } from "./standards.js";
+import type { RatingStandard } from "./rating-standard.js";
 
 /**
  * Name, source, standing, edition, °C, first stage: s and V at its end; second stage: share of the rated current,

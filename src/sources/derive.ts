@@ -1,5 +1,4 @@
-import type { Provenance } from "./index.js";
-import type { Derivation } from "./source.js";
+import type { Derivation, Standing } from "./source.js";
 
 /** Adds a step when the caller asked for a derivation. `result`: a plain number was read, an estimate was computed. */
 export function derive(
@@ -9,7 +8,7 @@ export function derive(
   inputs: Readonly<Record<string, number | string>>,
   result: { readonly value: number; readonly standardUncertainty: number } | number,
   unit: string,
-  { source, standing }: Provenance,
+  { source, standing }: { readonly source: string; readonly standing: Standing },
 ): void {
   derivation?.push({
     quantity,
