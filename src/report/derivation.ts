@@ -1,6 +1,6 @@
 import type { Evaluation } from "../evaluate/index.js";
 import { bibliography } from "../sources/index.js";
-import { english } from "./messages.en.js";
+import { english } from "./messages.en.data.js";
 import { derivationLines } from "./steps.js";
 import { layOutTicket, type TicketOptions } from "./ticket.js";
 

@@ -7,7 +7,7 @@
 export { renderDerivation } from "./derivation.js";
 export type { ReportLine } from "./line.js";
 export { layOutMarkdown, renderMarkdown } from "./markdown.js";
-export { english } from "./messages.en.js";
+export { english } from "./messages.en.data.js";
 export type { Messages, Sentence } from "./messages.js";
 export { findingText, type ReportSection, reportSections } from "./sections.js";
 export type { ReportSources } from "./steps.js";

@@ -1,5 +1,5 @@
 import type { Evaluation } from "../evaluate/index.js";
-import { english } from "./messages.en.js";
+import { english } from "./messages.en.data.js";
 import { type ReportSection, reportSections } from "./sections.js";
 import { escapeMarkdown } from "./text.js";
 import type { ReportOptions } from "./ticket.js";

@@ -1,5 +1,5 @@
 import { fixed } from "./format.js";
-import { english } from "./messages.en.js";
+import { english } from "./messages.en.data.js";
 import type { Messages, Sentence } from "./messages.js";
 import { clean, columns, pageWidth, wrap } from "./text.js";
 import type { TicketOptions } from "./ticket.js";

@@ -95,6 +95,29 @@ describe("rooms", () => {
     for (const room of next.keys()) visit(room, []);
   });
 
+  it("files form no cycle either", () => {
+    const next = new Map<string, string[]>();
+    for (const file of filesBelow("src", ".ts")) {
+      const targets = [
+        ...readFileSync(file, "utf8").matchAll(/^(?:import|export)[^;]*?from\s+"(\.[^"]+)\.js"/gm),
+      ];
+      next.set(
+        file,
+        targets.map((match) => `${posix.join(posix.dirname(file), match[1]!)}.ts`),
+      );
+    }
+    const state = new Map<string, "open" | "done">();
+    const visit = (file: string, path: readonly string[]): void => {
+      if (state.get(file) === "open") throw new Error(`cycle: ${[...path, file].join(" → ")}`);
+      if (state.get(file) === "done") return;
+      state.set(file, "open");
+      for (const to of next.get(file) ?? []) visit(to, [...path, file]);
+      state.set(file, "done");
+    };
+    expect(next.size).toBeGreaterThan(100);
+    for (const file of next.keys()) visit(file, []);
+  });
+
   it("no clock, locale, environment or input/output outside logs and fleet", () => {
     const forbidden =
       /\bDate\.now\b|new Date\(\)|\bprocess\.|\bfetch\(|toLocale|\beval\(|new Function|from "node:/;
