@@ -1,4 +1,11 @@
-import { type Estimate, type Interval, type Refusal, refuse, requireFinite } from "../numeric/index.js";
+import {
+  type Estimate,
+  type Interval,
+  type Mutable,
+  type Refusal,
+  refuse,
+  requireFinite,
+} from "../numeric/index.js";
 import {
   type ChargeChemistry,
   type ChargeProfile,
@@ -152,7 +159,8 @@ export function planCharge(input: ChargePlanInput): ChargePlan | ChargePlanRefus
     );
   let i = 1;
   while (temperatureCelsius > rows[i]![0]) i++;
-  const [[coldCelsius, coldVolts], [warmCelsius, warmVolts]] = [rows[i - 1]!, rows[i]!];
+  const [coldCelsius, coldVolts] = rows[i - 1]!;
+  const [warmCelsius, warmVolts] = rows[i]!;
   const law =
     coldVolts + ((temperatureCelsius - coldCelsius) / (warmCelsius - coldCelsius)) * (warmVolts - coldVolts);
   const halfWidth =
@@ -167,7 +175,7 @@ export function planCharge(input: ChargePlanInput): ChargePlan | ChargePlanRefus
     upper: Math.min(mostAmperes, to * capacityAmpereHours.value),
   };
   const amperes = input.chargerAmperes ?? (currentAmperes.lower + currentAmperes.upper) / 2;
-  return {
+  const plan: Mutable<ChargePlan> = {
     endVolts: {
       value: Math.min(law, profile.ceilingVolts),
       standardUncertainty: halfWidth / Math.sqrt(3),
@@ -175,9 +183,10 @@ export function planCharge(input: ChargePlanInput): ChargePlan | ChargePlanRefus
     ceilingVolts: profile.ceilingVolts,
     pace,
     currentAmperes,
-    ...(stateOfCharge && { hours: chargeHours(capacityAmpereHours, stateOfCharge, amperes) }),
     stop: chargeStopCriteria,
-    ...(deep && { judgeAfterHours: deepDischargeJudgement.judgeAfterHours }),
     chargerTooStrong: amperes > currentAmperes.upper,
   };
+  if (stateOfCharge) plan.hours = chargeHours(capacityAmpereHours, stateOfCharge, amperes);
+  if (deep) plan.judgeAfterHours = deepDischargeJudgement.judgeAfterHours;
+  return plan;
 }

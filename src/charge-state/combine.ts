@@ -1,7 +1,7 @@
 import { COVERAGE_FACTOR_95, type Estimate, estimate } from "../numeric/estimate.js";
+import { wrongArgument } from "../numeric/wrong-argument.js";
 import type { Derivation } from "../sources/source.js";
 import { step } from "./derive.js";
-import { wrongArgument } from "./outside.js";
 import type { ChargeReading } from "./reading.js";
 
 /** What comparing voltage and gravity shows. */

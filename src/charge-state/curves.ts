@@ -1,3 +1,4 @@
+import { wrongArgument } from "../numeric/wrong-argument.js";
 import { WATER_DENSITY_25 } from "./acid.data.js";
 import { massPercentOfDensity25 } from "./acid.js";
 import {
@@ -11,7 +12,7 @@ import {
 } from "./curves.data.js";
 import { CELLS, cellVoltsOf } from "./emf.js";
 import { freezingPointOf } from "./freezing.js";
-import { type OutsideRange, outside, wrongArgument } from "./outside.js";
+import { type OutsideRange, outside } from "./outside.js";
 
 /** What a 12 V lead-acid battery is built as. `efb` and `flooded-calcium` share one curve, `agm` and `gel` another. */
 export type Chemistry = "flooded" | "flooded-calcium" | "efb" | "agm" | "gel" | "unknown";

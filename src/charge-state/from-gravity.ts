@@ -1,5 +1,6 @@
 import { type Estimate, estimate } from "../numeric/estimate.js";
 import { type Refusal, refuse } from "../numeric/refusal.js";
+import { wrongArgument } from "../numeric/wrong-argument.js";
 import type { Derivation } from "../sources/source.js";
 import { type Acid, ASSUMED_CELSIUS, ASSUMED_TEMPERATURE_UNCERTAINTY } from "./curves.data.js";
 import { acidUncertainty, type Chemistry, curveFor } from "./curves.js";
@@ -14,7 +15,7 @@ import {
   LOWEST_GRAVITY,
   READING_UNCERTAINTY,
 } from "./from-gravity.data.js";
-import { type OutsideRange, outside, wrongArgument } from "./outside.js";
+import { type OutsideRange, outside } from "./outside.js";
 import type { ChargeNote, ChargeReading } from "./reading.js";
 
 /** Hydrometer readings of a flooded 12 V battery. */

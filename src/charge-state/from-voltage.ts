@@ -1,5 +1,7 @@
 import { type Estimate, estimate } from "../numeric/estimate.js";
-import { type Refusal, refuse } from "../numeric/refusal.js";
+import type { Refusal } from "../numeric/refusal.js";
+import { requireFinite } from "../numeric/require-finite.js";
+import { wrongArgument } from "../numeric/wrong-argument.js";
 import type { Derivation } from "../sources/source.js";
 import { WATER_DENSITY_25 } from "./acid.data.js";
 import { density25 } from "./acid.js";
@@ -20,7 +22,7 @@ import { acidUncertainty, type Chemistry, curveFor, curveOf, strongest } from ".
 import { step } from "./derive.js";
 import { massPercentOfVolts, type VoltageRefusal, voltageOutside } from "./emf.js";
 import { freezingPointOf } from "./freezing.js";
-import { type OutsideRange, outside, requireNotNegative, wrongArgument } from "./outside.js";
+import { type OutsideRange, outside } from "./outside.js";
 import type { ChargeNote, ChargeReading } from "./reading.js";
 import { SETTLED_UNCERTAINTY_VOLTS } from "./rest.data.js";
 import { type RestHistory, restEffect } from "./rest.js";
@@ -85,8 +87,8 @@ export function chargeFromRestVoltage(
   derivation?: Derivation,
 ): VoltageChargeReading | VoltageRefusal | FrozenRefusal | OutsideRange<"temperature"> {
   const { volts, voltsStandardUncertainty, chemistry } = reading;
-  requireNotNegative("volts", volts);
-  requireNotNegative("voltsStandardUncertainty", voltsStandardUncertainty);
+  requireFinite("volts", volts, 0);
+  requireFinite("voltsStandardUncertainty", voltsStandardUncertainty, 0);
   const ownCurve = curveFor(chemistry);
   const curve = reading.acid ? curveOf(reading.acid) : ownCurve;
   const typeKnown = chemistry !== "unknown" || reading.acid !== undefined;
@@ -99,7 +101,7 @@ export function chargeFromRestVoltage(
   else {
     temperature = reading.temperatureCelsius;
     temperatureUncertainty = reading.temperatureStandardUncertaintyKelvin ?? 0;
-    requireNotNegative("temperatureStandardUncertaintyKelvin", temperatureUncertainty);
+    requireFinite("temperatureStandardUncertaintyKelvin", temperatureUncertainty, 0);
     if (Number.isNaN(temperature)) wrongArgument("temperatureCelsius", temperature, "a number");
     if (temperature < COLDEST_CELSIUS || temperature > HOTTEST_CELSIUS) {
       return outside("temperature", "-55 to 60 °C");
@@ -128,11 +130,10 @@ export function chargeFromRestVoltage(
     const freezingPoint = freezingPointOf(w);
     if (temperature < freezingPoint) {
       return {
-        ...refuse(
-          "may-be-frozen",
-          "Colder than the freezing point of the acid this voltage tells of.",
-          "A reading after the battery has thawed.",
-        ),
+        refused: true,
+        code: "may-be-frozen",
+        reason: "Colder than the freezing point of the acid this voltage tells of.",
+        wouldHelp: "A reading after the battery has thawed.",
         temperatureCelsius: temperature,
         freezingPointCelsius: freezingPoint,
         relativeDensity25: gravity,

@@ -1,4 +1,4 @@
-import { requireNotNegative } from "./outside.js";
+import { requireFinite } from "../numeric/require-finite.js";
 import {
   afterCharge,
   afterDischarge,
@@ -82,8 +82,8 @@ function at(rows: readonly (readonly [number, RestEffect])[], hours: number): Re
  */
 export function restEffect(rest: RestHistory): RestEffect {
   const { lastEvent, hoursAtRest: hours, surfaceChargeRemoval: removal, minutesSinceRemoval: minutes } = rest;
-  if (hours !== undefined) requireNotNegative("rest.hoursAtRest", hours);
-  if (minutes !== undefined) requireNotNegative("rest.minutesSinceRemoval", minutes);
+  if (hours !== undefined) requireFinite("rest.hoursAtRest", hours, 0);
+  if (minutes !== undefined) requireFinite("rest.minutesSinceRemoval", minutes, 0);
   if (lastEvent === "discharge") return hours === undefined ? unknownRest : at(discharged, hours);
   const byRest =
     hours === undefined || (lastEvent === "unknown" && hours < 4) ? unknownRest : at(charged, hours);

@@ -1,5 +1,11 @@
-import { calendarOf, daysInMonth, type Interval, type PlainDate } from "../numeric/index.js";
-import { checkedDay, wrong } from "./context.js";
+import {
+  calendarOf,
+  daysInMonth,
+  type Interval,
+  type PlainDate,
+  requireDay,
+  wrongArgument,
+} from "../numeric/index.js";
 
 /** An age as an interval: a code that names a month or a week does not name a day. */
 export interface AgeInterval {
@@ -31,9 +37,9 @@ export function ageInterval(
   made: { readonly from: PlainDate; readonly to: PlainDate },
   on: PlainDate,
 ): AgeInterval {
-  const fromDay = checkedDay("made.from", made.from);
-  const toDay = checkedDay("made.to", made.to);
-  const onDay = checkedDay("on", on);
+  const fromDay = requireDay("made.from", made.from);
+  const toDay = requireDay("made.to", made.to);
+  const onDay = requireDay("on", on);
   return {
     days: { lower: onDay - toDay, upper: onDay - fromDay },
     months: { lower: completedMonths(toDay, onDay), upper: completedMonths(fromDay, onDay) },
@@ -63,7 +69,7 @@ export function completedMonths(startDay: number, endDay: number): number {
  * ```
  */
 export function withinLimit(age: Interval, limit: number): "within" | "beyond" | "cannot-tell" {
-  if (Number.isNaN(limit)) throw wrong("limit", limit, "a number");
+  if (Number.isNaN(limit)) wrongArgument("limit", limit, "a number");
   if (age.upper <= limit) return "within";
   return age.lower > limit ? "beyond" : "cannot-tell";
 }

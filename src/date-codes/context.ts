@@ -1,4 +1,11 @@
-import { calendarOf, dayNumber, dayNumberOf, daysInMonth, type PlainDate } from "../numeric/index.js";
+import {
+  calendarOf,
+  dayNumberOf,
+  daysInMonth,
+  type PlainDate,
+  requireDay,
+  wrongArgument,
+} from "../numeric/index.js";
 import type { DecodeContext, WeekRule } from "./scheme.js";
 
 /**
@@ -34,10 +41,10 @@ export interface DecodeWindow {
  */
 export function decodeContext(window: DecodeWindow): DecodeContext {
   const { inspectedOn, maxAgeYears = DEFAULT_MAX_AGE_YEARS, toleranceDays = 0, weekRule = "iso" } = window;
-  const inspectionDay = checkedDay("inspectedOn", inspectedOn);
+  const inspectionDay = requireDay("inspectedOn", inspectedOn);
   checkWhole("maxAgeYears", maxAgeYears, 1, 100);
   checkWhole("toleranceDays", toleranceDays, 0, 366);
-  if (weekRule !== "iso" && weekRule !== "jan1") throw wrong("weekRule", weekRule, "iso or jan1");
+  if (weekRule !== "iso" && weekRule !== "jan1") wrongArgument("weekRule", weekRule, "iso or jan1");
   const { year, month, day } = calendarOf(inspectionDay);
   const earliestYear = year - maxAgeYears;
   const latestDay = inspectionDay + toleranceDays;
@@ -51,21 +58,9 @@ export function decodeContext(window: DecodeWindow): DecodeContext {
   };
 }
 
-/** The day number of a date, or a RangeError naming the argument. */
-export function checkedDay(argument: string, date: PlainDate): number {
-  const day = dayNumber(date);
-  if (Number.isNaN(day)) throw wrong(argument, date, "a calendar date YYYY-MM-DD");
-  return day;
-}
-
 /** Throws a RangeError unless the number is whole and in the range. */
 export function checkWhole(argument: string, value: number, lowest: number, highest: number): void {
   if (!(value >= lowest && value <= highest && value % 1 === 0)) {
-    throw wrong(argument, value, `a whole number ${lowest}..${highest}`);
+    wrongArgument(argument, value, `a whole number ${lowest}..${highest}`);
   }
-}
-
-/** A programming error: argument, what came, what was expected. */
-export function wrong(argument: string, received: unknown, expected: string): RangeError {
-  return new RangeError(`${argument}: received ${JSON.stringify(received)}, expected ${expected}`);
 }

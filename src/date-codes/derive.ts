@@ -16,27 +16,28 @@ export function deriveReadings(
     quantity: string,
     formula: string,
     inputs: DerivationStep["inputs"],
-    from: PlainDate,
-    to: PlainDate,
-    source: SourceId = "date-code-choices",
-    standing: Standing = "our-choice",
+    { from, to, source = "date-code-choices", standing = "our-choice" }: Period,
   ): void => {
     derivation.push({ quantity, formula, inputs, result: `${from}..${to}`, unit: "", source, standing });
   };
-  const inspectedOn = plainDate(context.inspectionDay);
+  const { inspectionDay, earliestDay, latestDay, weekRule } = context;
   push(
     "accepted manufacture dates",
     "inspectedOn - age .. inspectedOn + toleranceDays",
-    { inspectedOn, toleranceDays: context.latestDay - context.inspectionDay },
-    plainDate(context.earliestDay),
-    plainDate(context.latestDay),
+    { inspectedOn: plainDate(inspectionDay), toleranceDays: latestDay - inspectionDay },
+    { from: plainDate(earliestDay), to: plainDate(latestDay) },
   );
-  for (const { scheme, from, to, because } of excluded) {
-    push("excluded period", because, { text, scheme }, from, to);
-  }
-  for (const { scheme, from, to, rank, reasons, source, standing } of readings) {
+  for (const one of excluded) push("excluded period", one.because, { text, scheme: one.scheme }, one);
+  for (const one of readings) {
+    const { scheme, rank, reasons } = one;
     const structure = scheme === "punched-grid" ? scheme : dateSchemes[scheme].structure;
-    const inputs = { text, scheme, weekRule: context.weekRule, rank, reasons: reasons.join(", ") };
-    push("manufacture period", structure, inputs, from, to, source, standing);
+    push("manufacture period", structure, { text, scheme, weekRule, rank, reasons: reasons.join(", ") }, one);
   }
+}
+
+interface Period {
+  readonly from: PlainDate;
+  readonly to: PlainDate;
+  readonly source?: SourceId;
+  readonly standing?: Standing;
 }

@@ -32,8 +32,9 @@ export function digitLayout(
     decode(text, context) {
       for (const layout of layouts) {
         if (!fits(text, layout)) continue;
-        const at = (letter: string) => numberAt(text, layout, letter);
-        return periodsInside(at("Y"), cycle, context, periodOf, at(major), at("D"));
+        const year = numberAt(text, layout, "Y");
+        const minor = numberAt(text, layout, "D");
+        return periodsInside(year, cycle, context, periodOf, numberAt(text, layout, major), minor);
       }
       return NO_PERIODS;
     },

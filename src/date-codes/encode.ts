@@ -1,5 +1,4 @@
-import type { PlainDate } from "../numeric/index.js";
-import { checkedDay } from "./context.js";
+import { type PlainDate, requireDay } from "../numeric/index.js";
 import type { DateSchemeId, WeekRule } from "./scheme.js";
 import { schemeNamed } from "./template.js";
 
@@ -18,5 +17,5 @@ import { schemeNamed } from "./template.js";
  * ```
  */
 export function encodeDateCode(scheme: DateSchemeId, madeOn: PlainDate, weekRule: WeekRule = "iso"): string {
-  return schemeNamed(scheme).encode(checkedDay("madeOn", madeOn), weekRule);
+  return schemeNamed(scheme).encode(requireDay("madeOn", madeOn), weekRule);
 }

@@ -1,6 +1,6 @@
-import { calendarOf, type PlainDate, plainDate } from "../numeric/index.js";
+import { calendarOf, type PlainDate, plainDate, requireDay } from "../numeric/index.js";
 import { completedMonths } from "./age.js";
-import { checkedDay, checkWhole } from "./context.js";
+import { checkWhole } from "./context.js";
 import type { DateReading, DateReason, ExcludedReading } from "./reading.js";
 import type { DateScheme, DateSchemeId, DayRange, DecodeContext } from "./scheme.js";
 
@@ -55,8 +55,8 @@ export interface HeardEvidence {
 /** Checks the evidence; RangeError when a date is none of the calendar or the year outside 1900..2999. */
 export function hear(evidence: DateCodeEvidence = {}, second?: readonly DayRange[]): HeardEvidence {
   const { soldOn, activatedOn, vehicleYear } = evidence;
-  const soldDay = soldOn === undefined ? Infinity : checkedDay("soldOn", soldOn);
-  const activatedDay = activatedOn === undefined ? Infinity : checkedDay("activatedOn", activatedOn);
+  const soldDay = soldOn === undefined ? Infinity : requireDay("soldOn", soldOn);
+  const activatedDay = activatedOn === undefined ? Infinity : requireDay("activatedOn", activatedOn);
   if (vehicleYear !== undefined) checkWhole("vehicleYear", vehicleYear, 1900, 2999);
   return { soldDay, activatedDay, vehicleYear, second };
 }
@@ -69,19 +69,20 @@ export function judge(
 ): Judgement {
   const excluded: ExcludedReading[] = [];
   const kept: Scored[] = [];
-  for (const { scheme, template, fromDay, toDay } of candidates) {
-    const { id, precision, source, standing } = scheme;
+  for (const { scheme: rule, template, fromDay, toDay } of candidates) {
+    const { id: scheme, precision, yearCycle, source, standing } = rule;
     const from = plainDate(fromDay);
     const to = toDay > fromDay ? plainDate(toDay) : from;
     const earliestBegin = fromDay - (latestDay - inspectionDay);
-    if (earliestBegin > soldDay || earliestBegin > activatedDay) {
-      const because = earliestBegin > soldDay ? "made-after-sale" : "made-after-activation";
-      excluded.push({ scheme: id, from, to, because });
+    const afterSale = earliestBegin > soldDay;
+    if (afterSale || earliestBegin > activatedDay) {
+      const because = afterSale ? "made-after-sale" : "made-after-activation";
+      excluded.push({ scheme, from, to, because });
       continue;
     }
     const reasons: DateReason[] = [];
-    if (scheme.yearCycle === 10) reasons.push("open-decade");
-    if (scheme.yearCycle === 20) reasons.push("open-twenty-years");
+    if (yearCycle === 10) reasons.push("open-decade");
+    if (yearCycle === 20) reasons.push("open-twenty-years");
     const dayMissing = precision === "day" && toDay > fromDay;
     if (dayMissing) reasons.push("day-not-given");
     if (toDay > inspectionDay)
@@ -105,7 +106,7 @@ export function judge(
     kept.push({
       score,
       reading: {
-        scheme: id,
+        scheme,
         template,
         from,
         to,

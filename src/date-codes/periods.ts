@@ -24,8 +24,7 @@ export function periodsInside(
   if (yearInCycle < 0) return NO_PERIODS;
   const { earliestDay, latestDay, earliestYear, latestYear, weekRule } = context;
   let found: DayRange[] | undefined;
-  const beyond = (latestYear + 1 - yearInCycle) % cycle;
-  let year = latestYear + 1 - (beyond < 0 ? beyond + cycle : beyond);
+  let year = latestYear + 1 - ((latestYear + 1 + cycle - yearInCycle) % cycle);
   for (; year >= earliestYear - 1; year -= cycle) {
     const period = periodOf(year, major, minor, weekRule);
     if (period && period.fromDay <= latestDay && period.toDay >= earliestDay) {

@@ -1,4 +1,3 @@
-import { refuse } from "../numeric/index.js";
 import type { Confusable, DateCodeRefusal, DateCodeRefusalCode, ExcludedReading } from "./reading.js";
 
 const TEXTS: Readonly<Record<DateCodeRefusalCode, readonly [reason: string, wouldHelp: string]>> = {
@@ -29,5 +28,5 @@ export function refuseCode(
   excluded: readonly ExcludedReading[] = [],
 ): DateCodeRefusal {
   const [reason, wouldHelp] = TEXTS[code];
-  return { ...refuse(code, reason, wouldHelp), confusables, excluded };
+  return { refused: true, code, reason, wouldHelp, confusables, excluded };
 }

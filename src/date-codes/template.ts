@@ -1,4 +1,4 @@
-import { wrong } from "./context.js";
+import { wrongArgument } from "../numeric/index.js";
 import type { DateScheme, DateSchemeId } from "./scheme.js";
 import { everyScheme } from "./schemes/index.js";
 
@@ -29,11 +29,11 @@ const everyReader: readonly Reader[] = /* @__PURE__ */ everyScheme.map((scheme) 
 /** The readers for the caller's choice; every scheme when there is none. */
 export function readersOf(choices: readonly SchemeChoice[] | undefined): readonly Reader[] {
   if (choices === undefined) return everyReader;
-  if (choices.length === 0) throw wrong("schemes", choices, "at least one");
+  if (choices.length === 0) wrongArgument("schemes", "none", "at least one");
   return choices.map((choice) => {
     if (typeof choice === "string") return { scheme: schemeNamed(choice), template: undefined };
     const template = choice.template.toUpperCase();
-    if (!template.includes("#")) throw wrong("template", choice.template, "at least one #");
+    if (!template.includes("#")) wrongArgument("template", choice.template, "at least one #");
     return { scheme: schemeNamed(choice.scheme), template };
   });
 }
@@ -41,6 +41,6 @@ export function readersOf(choices: readonly SchemeChoice[] | undefined): readonl
 /** The scheme of this name, or a RangeError. */
 export function schemeNamed(id: DateSchemeId): DateScheme {
   const scheme = everyScheme.find((one) => one.id === id);
-  if (!scheme) throw wrong("scheme", id, "a scheme name");
+  if (!scheme) wrongArgument("scheme", id, "a scheme name");
   return scheme;
 }

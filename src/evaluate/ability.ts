@@ -1,6 +1,6 @@
 import { divide, type Estimate, interval95, isRefusal } from "../numeric/index.js";
 import { compareToRating } from "../ratings/index.js";
-import { resistanceAt25Celsius } from "../temperature/index.js";
+import { resistanceAt25Celsius, resistanceSlope } from "../temperature/index.js";
 import { repeatedReadingUncertainty } from "../verdict/index.js";
 import type { AbilitySection, ReferenceCranking } from "./evaluation.js";
 import type { BatteryRecord, CrankingMeasurement } from "./record.js";
@@ -46,8 +46,9 @@ export function abilities(
   if (cranking) {
     const reading = crankingReading(cranking, book);
     scatter = reading.scatter;
-    const compared = compareCranking(reading.amperes, cranking, rating, book);
-    if (compared) sections.push(compared);
+    const amperes = compensated(reading.amperes, cranking, temperature, book);
+    const compared = amperes && compareCranking(amperes, cranking, rating, book);
+    if (compared && plausible(compared.ratio, book)) sections.push(compared);
   }
   if (resistance) {
     const relative = resistance.referenceMilliohms / resistance.milliohms;
@@ -89,6 +90,51 @@ function crankingReading(
   return readings.length > 1
     ? { amperes, scatter: { relative: (highest - lowest) / mean, limit: SCATTER_LIMIT * repeatability } }
     : { amperes };
+}
+
+// Instruments allow for temperature as they see it. Where nobody says so, the correction is taken as made, and the
+// uncertainty of its slope stays; where it was not made, it is made here as for a resistance.
+function compensated(
+  amperes: Estimate,
+  { temperatureCompensated }: CrankingMeasurement,
+  temperature: Estimate | undefined,
+  book: Workbook,
+): Estimate | undefined {
+  if (temperatureCompensated === true || (temperatureCompensated === undefined && !temperature))
+    return amperes;
+  if (temperatureCompensated === false) {
+    const at25 = resistanceAt25Celsius(
+      { value: 1, standardUncertainty: 0 },
+      temperature ?? UNKNOWN_TEMPERATURE,
+      book.derivation,
+    );
+    if (!isRefusal(at25)) return divide(amperes, at25);
+    refused(book, "measurements.cranking", at25);
+    return undefined;
+  }
+  const away = Math.abs(temperature!.value - 25);
+  const relative = resistanceSlope.standardUncertainty * away;
+  if (away > 10)
+    note(book, "temperature-compensation-assumed", "warning", {
+      temperatureCelsius: temperature!.value,
+      relativeUncertainty: relative,
+    });
+  return {
+    value: amperes.value,
+    standardUncertainty: Math.hypot(amperes.standardUncertainty, relative * amperes.value),
+  };
+}
+
+/** Nobody told: 25 °C give or take 10 K, rectangular. Our choice. */
+const UNKNOWN_TEMPERATURE: Estimate = { value: 25, standardUncertainty: 10 / Math.sqrt(3) };
+/** A label is a promise that new batteries exceed, but not by more than this; below the lower end no connection was made.
+ *  Our choice. */
+const PLAUSIBLE_RATIO = { lower: 0.05, upper: 1.6 } as const;
+
+function plausible(ratio: Estimate, book: Workbook): boolean {
+  if (ratio.value >= PLAUSIBLE_RATIO.lower && ratio.value <= PLAUSIBLE_RATIO.upper) return true;
+  note(book, "ability-implausible", "warning", { ratio: ratio.value });
+  return false;
 }
 
 function compareCranking(
@@ -148,10 +194,9 @@ function ohmic(
   book: Workbook,
 ): void {
   // The reference is taken at 25 °C; the reading is brought there, resistance being the reciprocal of the ratio.
-  const assumed = temperature ?? { value: 25, standardUncertainty: 10 / Math.sqrt(3) };
   const corrected = resistanceAt25Celsius(
     { value: 1 / conductanceRatio, standardUncertainty: 0 },
-    assumed,
+    temperature ?? UNKNOWN_TEMPERATURE,
     book.derivation,
   );
   if (isRefusal(corrected)) {
@@ -175,5 +220,5 @@ function ohmic(
     source: "crankworthy-policy",
     standing: "our-choice",
   });
-  sections.push({ ratio, interval: interval95(ratio), from });
+  if (plausible(ratio, book)) sections.push({ ratio, interval: interval95(ratio), from });
 }

@@ -1,5 +1,10 @@
-import { type DecodeOptions, dateSchemes, decodeDateCode } from "../date-codes/index.js";
-import { isRefusal, type PlainDate } from "../numeric/index.js";
+import {
+  type DateCodeEvidence,
+  type DecodeOptions,
+  dateSchemes,
+  decodeDateCode,
+} from "../date-codes/index.js";
+import { isRefusal, type Mutable, type PlainDate } from "../numeric/index.js";
 import type { AgeSection } from "./evaluation.js";
 import { type InputIssue, issue, picture } from "./issue.js";
 import type { BatteryRecord } from "./record.js";
@@ -18,15 +23,12 @@ export function age(
     return undefined;
   }
   const soldOn = record.warranty?.purchase.soldOn;
-  const options: DecodeOptions = {
-    inspectedOn,
-    ...(dateCode.scheme !== undefined && { schemes: [dateCode.scheme as keyof typeof dateSchemes] }),
-    evidence: {
-      ...(soldOn !== undefined && { soldOn }),
-      ...(activatedOn !== undefined && { activatedOn }),
-      ...(dateCode.vehicleYear !== undefined && { vehicleYear: dateCode.vehicleYear }),
-    },
-  };
+  const evidence: Mutable<DateCodeEvidence> = {};
+  if (soldOn !== undefined) evidence.soldOn = soldOn;
+  if (activatedOn !== undefined) evidence.activatedOn = activatedOn;
+  if (dateCode.vehicleYear !== undefined) evidence.vehicleYear = dateCode.vehicleYear;
+  const options: Mutable<DecodeOptions> = { inspectedOn, evidence };
+  if (dateCode.scheme !== undefined) options.schemes = [dateCode.scheme as keyof typeof dateSchemes];
   const decoded = decodeDateCode(dateCode.text, options, book.derivation);
   if (isRefusal(decoded)) {
     refused(book, "identity.dateCode", decoded);

@@ -1,4 +1,5 @@
 import {
+  type CellGravities,
   type ChargeReading,
   chargeFromGravity,
   chargeFromRestVoltage,
@@ -35,7 +36,7 @@ export function charge(
   if (fromVoltage && "ice" in fromVoltage) return fromVoltage;
   const voltage = fromVoltage?.reading;
   const outcome: Mutable<ChargeOutcome> = {};
-  const ice = iceSign(temperature, voltage, gravity);
+  const ice = iceSign(temperature, voltage, gravity, restIsTwelveVolt ? measurements.restVolts : undefined);
   if (ice) outcome.ice = ice;
   for (const reading of [voltage, gravity]) if (reading) chargeNotes(reading, book);
   if (voltage && gravity) {
@@ -122,15 +123,13 @@ function gravityReading(
 ): GravityChargeReading | undefined {
   const { measurements, identity } = record;
   const celsius = measurements.gravityTemperatureCelsius ?? temperature?.value;
-  const reading = chargeFromGravity(
-    {
-      cellReadings: measurements.cellGravities!,
-      chemistry: identity.chemistry,
-      ...(identity.acid && { acid: identity.acid }),
-      ...(celsius !== undefined && { temperatureCelsius: celsius }),
-    },
-    book.derivation,
-  );
+  const input: Mutable<CellGravities> = {
+    cellReadings: measurements.cellGravities!,
+    chemistry: identity.chemistry,
+  };
+  if (identity.acid) input.acid = identity.acid;
+  if (celsius !== undefined) input.temperatureCelsius = celsius;
+  const reading = chargeFromGravity(input, book.derivation);
   if (!isRefusal(reading)) return reading;
   refused(book, "measurements.cellGravities", reading);
   return undefined;

@@ -1,7 +1,7 @@
 import { type Estimate, isRefusal, multiply } from "../numeric/index.js";
 import { convertRating } from "../ratings/index.js";
-import { type ColdStart, coldStartMargin } from "../temperature/index.js";
-import type { AbilitySection, ChargeSection, IdentitySection } from "./evaluation.js";
+import { type ColdStart, type ColdStartInput, coldStartMargin } from "../temperature/index.js";
+import type { AbilitySection, IdentitySection } from "./evaluation.js";
 import type { RecordRequirement } from "./record.js";
 import { note, refused, type Workbook } from "./workbook.js";
 
@@ -13,7 +13,6 @@ export function coldStart(
   requirement: RecordRequirement,
   { rating }: IdentitySection,
   ability: AbilitySection | undefined,
-  charge: ChargeSection | undefined,
   book: Workbook,
 ): ColdStart | undefined {
   if (!ability || !rating) {
@@ -31,17 +30,14 @@ export function coldStart(
     return undefined;
   }
   const { crankingAmperes, atCelsius, coldestMorningCelsius } = requirement;
-  const start = coldStartMargin(
-    {
-      abilityAmperes: atRatingTemperature,
-      // After charging the battery has its ability back; the margin is asked for the battery as it will be used.
-      ...(charge && charge.bound === "two-sided" && { stateOfCharge: atMostFull(charge.stateOfCharge) }),
-      demandAmperes: { value: crankingAmperes, standardUncertainty: DEMAND_UNCERTAINTY * crankingAmperes },
-      demandReferenceCelsius: atCelsius,
-      coldestMorningCelsius,
-    },
-    book.derivation,
-  );
+  // Asked for the battery as it goes back to its vehicle, which is charged: no state of charge is handed on.
+  const input: ColdStartInput = {
+    abilityAmperes: atRatingTemperature,
+    demandAmperes: { value: crankingAmperes, standardUncertainty: DEMAND_UNCERTAINTY * crankingAmperes },
+    demandReferenceCelsius: atCelsius,
+    coldestMorningCelsius,
+  };
+  const start = coldStartMargin(input, book.derivation);
   if (isRefusal(start)) {
     refused(book, "requirement", start);
     note(book, "requirement-not-judged", "note", { reason: start.code });
@@ -50,11 +46,4 @@ export function coldStart(
   if (!start.atColdestMorning || isRefusal(start.atColdestMorning))
     note(book, "requirement-not-judged", "note", { reason: "outside-tables" });
   return start;
-}
-
-// An estimate above full charge says "full" with its uncertainty; ability gains nothing from a strong acid.
-function atMostFull(stateOfCharge: Estimate): Estimate {
-  return stateOfCharge.value > 1
-    ? { value: 1, standardUncertainty: stateOfCharge.standardUncertainty }
-    : stateOfCharge;
 }

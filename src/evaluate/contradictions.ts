@@ -42,6 +42,44 @@ export function contradictions(record: BatteryRecord): InputIssue[] {
       measured.conductance,
       "either a resistance or a conductance, since one is the reciprocal of the other",
     );
+  if (conditions.electrolyteLow && SEALED.has(identity.chemistry))
+    contradiction(
+      "conditions.electrolyteLow",
+      true,
+      `no acid level to see in a sealed ${identity.chemistry} battery`,
+    );
+  if (
+    measured.loadTest &&
+    measured.restVolts !== undefined &&
+    measured.restVolts > 0 &&
+    measured.loadTest.volts > measured.restVolts
+  )
+    contradiction(
+      "measurements.loadTest.volts",
+      measured.loadTest.volts,
+      `at most the rest voltage (${measured.restVolts})`,
+    );
+  if (
+    conditions.minutesSinceRemoval !== undefined &&
+    conditions.hoursAtRest !== undefined &&
+    conditions.minutesSinceRemoval > 60 * conditions.hoursAtRest + 1
+  )
+    contradiction(
+      "conditions.minutesSinceRemoval",
+      conditions.minutesSinceRemoval,
+      "no more than hoursAtRest",
+    );
+  if (
+    identity.activatedOn !== undefined &&
+    conditions.inspectedOn !== undefined &&
+    identity.activatedOn > conditions.inspectedOn
+  )
+    contradiction(
+      "identity.activatedOn",
+      identity.activatedOn,
+      `a day not after the inspection (${conditions.inspectedOn})`,
+    );
+  figuresOfOneBattery(identity, contradiction);
   if (identity.acid && identity.acid.fullGravity - identity.acid.emptyGravity < 0.05)
     contradiction(
       "identity.acid.emptyGravity",
@@ -107,7 +145,9 @@ function moneyAndTerms({ terms, purchase }: RecordWarranty, found: InputIssue[])
     found.push(issue("contradiction", `warranty.terms.${path}`, picture(received), expected));
   for (const field of AMOUNTS) {
     const amount = purchase[field];
-    if ((amount?.split(".")[1]?.length ?? 0) > terms.minorUnitDigits)
+    if (amount === undefined) continue;
+    const point = amount.indexOf(".");
+    if (point >= 0 && amount.length - point - 1 > terms.minorUnitDigits)
       found.push(
         issue(
           "contradiction",
@@ -117,6 +157,32 @@ function moneyAndTerms({ terms, purchase }: RecordWarranty, found: InputIssue[])
         ),
       );
   }
+}
+
+// Wider than any battery made: the published relations lie between 1.4 and 2.2 min/Ah and 5 to 14 A/Ah. Our choice.
+const MINUTES_PER_AMPERE_HOUR = [0.7, 4] as const;
+const AMPERES_PER_AMPERE_HOUR = [1.5, 30] as const;
+
+function figuresOfOneBattery(
+  { capacityAmpereHours, reserveCapacityMinutes, rating }: BatteryRecord["identity"],
+  contradiction: (path: string, received: unknown, expected: string) => void,
+): void {
+  if (capacityAmpereHours === undefined) return;
+  const between = (
+    path: string,
+    value: number | undefined,
+    [low, high]: readonly [number, number],
+    unit: string,
+  ): void => {
+    if (value !== undefined && (value < low * capacityAmpereHours || value > high * capacityAmpereHours))
+      contradiction(
+        path,
+        value,
+        `${low * capacityAmpereHours} to ${high * capacityAmpereHours} ${unit} for ${capacityAmpereHours} Ah`,
+      );
+  };
+  between("identity.reserveCapacityMinutes", reserveCapacityMinutes, MINUTES_PER_AMPERE_HOUR, "min");
+  between("identity.rating.amperes", rating?.amperes, AMPERES_PER_AMPERE_HOUR, "A");
 }
 
 function datesInOrder(
@@ -135,6 +201,16 @@ function datesInOrder(
       "warranty.purchase.installedOn",
       purchase.installedOn,
       `a day not after the claim (${claim})`,
+    );
+  if (
+    purchase.soldOn !== undefined &&
+    purchase.installedOn !== undefined &&
+    purchase.installedOn < purchase.soldOn
+  )
+    contradiction(
+      "warranty.purchase.installedOn",
+      purchase.installedOn,
+      `a day not before the sale (${purchase.soldOn})`,
     );
   if (claimedOn !== undefined && conditions?.inspectedOn !== undefined && claimedOn < conditions.inspectedOn)
     contradiction(

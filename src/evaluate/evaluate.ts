@@ -6,6 +6,7 @@ import {
   decide,
   defaultPolicy,
   facts,
+  policyWith,
 } from "../verdict/index.js";
 import { abilities } from "./ability.js";
 import { age, schemeIssues } from "./age.js";
@@ -44,7 +45,7 @@ export type EvaluateResult =
  * @param record a {@link BatteryRecord}, or anything: it is checked completely before a number is computed
  * @param options policy and explanation
  * @returns what the battery is, what to do now and next, how sure that is, what can hurt, what the warranty pays
- * @throws InputError with every issue of the record at once
+ * @throws InputError with every issue of the record at once; RangeError when the policy itself makes no sense
  * @example
  * ```ts
  * import { evaluate } from "crankworthy";
@@ -76,14 +77,15 @@ export function evaluate(record: unknown, options: EvaluateOptions = {}): Evalua
 export function tryEvaluate(record: unknown, options: EvaluateOptions = {}): EvaluateResult {
   const parsed = parseRecord(record);
   if (!parsed.ok) return parsed;
-  const issues = [...contradictions(parsed.record), ...schemeIssues(parsed.record)];
+  const issues = contradictions(parsed.record);
+  issues.push(...schemeIssues(parsed.record));
   if (issues.length > 0) return { ok: false, issues };
   return evaluateParsed(parsed.record, options);
 }
 
 // The one way through. Each section adds its findings and refusals to the book; nothing flows back.
 function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): EvaluateResult {
-  const policy = options.policy ? { ...defaultPolicy, ...options.policy } : defaultPolicy;
+  const policy = options.policy ? policyWith(options.policy) : defaultPolicy;
   const book: Workbook = { findings: [], refusals: [], derivation: options.explain ? [] : undefined };
   const { conditions = {}, warranty } = record;
 
@@ -96,8 +98,7 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
   const charged = charge(record, temperature, system === "twelve-volt", book);
   const ability = abilities(record, identity.rating, temperature, book);
   const loaded = loadTest(record, identity, charged.section, temperature, book);
-  const start =
-    record.requirement && coldStart(record.requirement, identity, ability.sections[0], charged.section, book);
+  const start = record.requirement && coldStart(record.requirement, identity, ability.sections[0], book);
   if (conditions.place === "vehicle" && conditions.loadsOff !== true)
     note(book, "vehicle-loads-possible", "warning");
 
@@ -116,6 +117,7 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
     damage: evidence.damage,
     frozen: evidence.frozen,
     sealed: identity.chemistry === "agm" || identity.chemistry === "gel",
+    chargeUnknown: evidence.charge === undefined,
     place: conditions.place ?? "unknown",
     failedCell: condition === "internally-failed",
     otherSystem: system === "other",
@@ -123,7 +125,7 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
   if (temperature) setting.temperatureCelsius = temperature.value;
   const plan = chargePlan(verdict, record, identity, charged.section, temperature, book);
 
-  const findings = book.findings.concat(verdict.findings);
+  const findings = [...book.findings, ...verdict.findings];
   const outcome: Mutable<Evaluation["verdict"]> = { condition, action, decidedBy };
   if (verdict.serviceableProbability !== undefined)
     outcome.serviceableProbability = verdict.serviceableProbability;
@@ -152,11 +154,11 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
     const grounds = {
       condition,
       action,
-      serviceableProbability: verdict.serviceableProbability,
-      loadTest: loaded?.section,
-      charged:
-        facts(evidence, policy).chargeSufficient ||
-        (condition === "internally-failed" && evidence.chargeCompleted),
+      reachesLimit:
+        decidedBy === "load-test" ? loaded?.section.passProbability : verdict.serviceableProbability,
+      // A completed charge is what tells a failed cell from six empty ones: it is the charge and the repeat at once.
+      failedAfterCharge: condition === "internally-failed" && evidence.chargeCompleted,
+      chargeSufficient: facts(evidence, policy).chargeSufficient,
       frozen: evidence.frozen === "seen",
     };
     evaluation.warranty = settle(record, claimedOn, grounds, battery, policy, book);

@@ -86,6 +86,8 @@ export interface NextStep {
     | "thaw-and-inspect"
     | "set-apart"
     | "top-up-water"
+    | "warm-up"
+    | "cool-down"
     | "find-comparable-rating"
     | "charge"
     | "rest-after-charge"

@@ -3,6 +3,7 @@ import { isRefusal, type Mutable } from "../numeric/index.js";
 import type { DecisionPolicy, Evidence, SystemReading } from "../verdict/index.js";
 import type { ChargeOutcome } from "./charge.js";
 import type { ChargeSection } from "./evaluation.js";
+import { EMPTY_VOLTS } from "./ice.js";
 import type { BatteryRecord } from "./record.js";
 import { voltmeterUncertainty } from "./system.js";
 import { refused, type Workbook } from "./workbook.js";
@@ -22,7 +23,9 @@ export function gather(
     frozen: conditions.ice ? "seen" : ice ? "possible" : "no",
     electrolyteLow: conditions.electrolyteLow === true,
     system,
-    chargeCompleted: conditions.chargeCompleted === true,
+    // A charge completed long ago proves nothing: batteries discharge themselves.
+    chargeCompleted:
+      conditions.chargeCompleted === true && (conditions.hoursAtRest ?? 0) <= FRESH_CHARGE_HOURS,
     abilities: [],
   };
   if (restVolts !== undefined) evidence.systemVolts = restVolts;
@@ -47,9 +50,6 @@ export function gather(
   return evidence;
 }
 
-/** An empty battery with six cells rests here or above. */
-const EMPTY_VOLTS = 11.7;
-
 function missingCell(evidence: Mutable<Evidence>, volts: number, uncertainty: number, book: Workbook): void {
   const missing = readMissingCells(
     { volts, voltsStandardUncertainty: uncertainty, chargedBefore: evidence.chargeCompleted },
@@ -59,7 +59,15 @@ function missingCell(evidence: Mutable<Evidence>, volts: number, uncertainty: nu
     evidence.missingCell = { cells: missing.cells, shortfallVolts: missing.shortfallVolts.value };
 }
 
-const SPREAD_LIMIT_NAMES = { 0.05: "usual", 0.03: "marine", 0.025: "strict" } as const;
+// A map, because an object would turn the number into text at every look-up.
+/** A completed charge counts for a week [h]: 2-10 % a month self-discharge at room temperature. Our choice. */
+const FRESH_CHARGE_HOURS = 168;
+
+const SPREAD_LIMIT_NAMES = /* @__PURE__ */ new Map([
+  [0.05, "usual"],
+  [0.03, "marine"],
+  [0.025, "strict"],
+] as const);
 
 function cells(
   evidence: Mutable<Evidence>,
@@ -73,7 +81,7 @@ function cells(
   const judged = judgeCellGravities(
     {
       gravities: measured.map((cell) => cell.value),
-      limit: SPREAD_LIMIT_NAMES[policy.cellSpread],
+      limit: SPREAD_LIMIT_NAMES.get(policy.cellSpread)!,
       afterFullCharge: evidence.chargeCompleted,
       waterAdded: record.conditions?.waterAdded === true,
     },

@@ -8,6 +8,11 @@ import { type Estimate, isRefusal, normalCdf } from "../numeric/index.js";
 /** Ice is reckoned with from this probability on: a missed one can burst a case. Our choice. */
 const ICE_PROBABILITY = 0.05;
 
+/** Below the voltages that acid can give, what is left is nearly water. Gravity 25/25, our choice. */
+const NEARLY_WATER: Estimate = { value: 1.05, standardUncertainty: 0.03 };
+/** An empty battery with six cells rests here or above [V]: 1.95 V a cell (computed). */
+export const EMPTY_VOLTS = 11.7;
+
 /** Temperature and the freezing point it may have passed [°C]. */
 export interface IceSign {
   readonly temperatureCelsius: number;
@@ -19,12 +24,15 @@ export function iceSign(
   temperature: Estimate | undefined,
   voltage: VoltageChargeReading | undefined,
   gravity: GravityChargeReading | undefined,
+  restVolts: number | undefined,
 ): IceSign | undefined {
   // Acid freezes below 0 °C; two uncertainties above that nothing needs to be computed.
   if (!temperature || temperature.value > 2 * temperature.standardUncertainty) return undefined;
   const weakest = gravity?.cells[gravity.weakestIndex];
   if (weakest) return iceAt(temperature, weakest);
-  if (!voltage || voltage.bound === "upper") return undefined;
+  if (!voltage)
+    return restVolts !== undefined && restVolts < EMPTY_VOLTS ? iceAt(temperature, NEARLY_WATER) : undefined;
+  // An upper bound of the charge understates the risk, and is still a bound to act on.
   const { acid, stateOfCharge, relativeDensity25 } = voltage;
   const span = acid.fullGravity - acid.emptyGravity;
   return iceAt(temperature, {

@@ -3,6 +3,7 @@ import { estimate, isRefusal, type Mutable } from "../numeric/index.js";
 import { capacityAmpereHours, reserveCapacityMinutes } from "../ratings/index.js";
 import type { IdentitySection, ReferenceCranking } from "./evaluation.js";
 import { type InputIssue, issue } from "./issue.js";
+import { ranges } from "./ranges.data.js";
 import type { RecordIdentity } from "./record.js";
 import { note, refused, type Workbook } from "./workbook.js";
 
@@ -25,7 +26,14 @@ export function identify(identity: RecordIdentity, book: Workbook): IdentitySect
         scheme: identity.labelCode.scheme,
         text: identity.labelCode.text,
       });
-    } else label = read;
+    } else if (plausibleCurrent(read)) label = read;
+    else {
+      refused(book, "identity.labelCode", IMPLAUSIBLE_CURRENT);
+      note(book, "label-refused", "warning", {
+        scheme: identity.labelCode.scheme,
+        text: identity.labelCode.text,
+      });
+    }
   }
   const issues = labelContradictions(identity, label);
   if (issues.length > 0) return issues;
@@ -38,6 +46,20 @@ export function identify(identity: RecordIdentity, book: Workbook): IdentitySect
   if (rating) section.rating = rating;
   capacities(section, identity, book);
   return section;
+}
+
+const IMPLAUSIBLE_CURRENT = {
+  refused: true,
+  code: "implausible-current",
+  reason: "The code stands for a cranking current that no starter battery has.",
+  wouldHelp: "The code as printed.",
+} as const;
+
+// A mistyped digit makes 9990 A out of 680 A; the record's own range is the measure.
+function plausibleCurrent({ rating, estimatedRating }: LabelReading): boolean {
+  const { min, max } = ranges["identity.rating.amperes"];
+  const amperes = rating?.amperes ?? estimatedRating?.amperes.value ?? min;
+  return amperes >= min && amperes <= max;
 }
 
 function labelContradictions(identity: RecordIdentity, label: LabelReading | undefined): InputIssue[] {

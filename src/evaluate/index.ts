@@ -3,6 +3,7 @@
  *
  * @module
  */
+export { type Difference, differenceOf, differencesBetween } from "./difference.js";
 export { type EvaluateOptions, type EvaluateResult, evaluate, tryEvaluate } from "./evaluate.js";
 export type {
   AbilitySection,
@@ -36,4 +37,6 @@ export type {
   ReferenceBasis,
   ResistanceMeasurement,
 } from "./record.js";
+export { type ReopenedDossier, reopenDossier } from "./reopen.js";
 export { recordSchema } from "./schema.js";
+export { LIBRARY_VERSION } from "./version.js";

@@ -1,7 +1,8 @@
-import { judgeLoadTest, type LoadTestInput } from "../bench/index.js";
+import { judgeLoadTest, type LoadTestInput, loadTestCurrentAmperes } from "../bench/index.js";
 import { type Estimate, isRefusal, type Mutable } from "../numeric/index.js";
+import { convertRating } from "../ratings/index.js";
 import type { LoadTestEvidence } from "../verdict/index.js";
-import type { ChargeSection, IdentitySection, LoadTestSection } from "./evaluation.js";
+import type { ChargeSection, IdentitySection, LoadTestSection, ReferenceCranking } from "./evaluation.js";
 import type { BatteryRecord } from "./record.js";
 import { voltmeterUncertainty } from "./system.js";
 import { note, refused, type Workbook } from "./workbook.js";
@@ -10,6 +11,24 @@ import { note, refused, type Workbook } from "./workbook.js";
 export interface LoadTestOutcome {
   readonly section: LoadTestSection;
   readonly evidence: LoadTestEvidence;
+}
+
+// "Half the cold-cranking rating" is meant in the 7.2 V standards. EN without its level is within 15 % of them: near
+// enough for a load that may be off by 10 %. Where no conversion exists the rule by capacity is left.
+function coldCrankingAmperes({ standard, amperes }: ReferenceCranking): number | undefined {
+  if (standard === "en-50342-1:unstated") return amperes.value;
+  const converted = convertRating({ amperes, from: standard, to: "sae-j537" });
+  return isRefusal(converted) ? undefined : converted.value;
+}
+
+/** The load to set for this battery [A]; nothing when neither its rating nor its capacity gives one. */
+export function testLoadAmperes({ rating, capacityAmpereHours }: IdentitySection): number | undefined {
+  const rated = rating && coldCrankingAmperes(rating);
+  const load = loadTestCurrentAmperes({
+    ...(rated !== undefined && { coldCrankingAmperes: rated }),
+    ...(capacityAmpereHours && { capacityAmpereHours: capacityAmpereHours.value }),
+  });
+  return isRefusal(load) ? undefined : load.amperes;
 }
 
 /** Judges the adjustable-load test against the limit for its temperature. */
@@ -31,9 +50,8 @@ export function loadTest(
   };
   if (temperature) input.temperatureCelsius = temperature;
   if (charge?.bound === "two-sided") input.stateOfCharge = charge.stateOfCharge;
-  // Half the cold-cranking rating is meant in the 7.2 V standards; other ratings leave the rule by capacity.
-  if (rating && (rating.standard === "sae-j537" || rating.standard === "jis-d-5301:2006"))
-    input.ratedCrankingAmperes = rating.amperes.value;
+  const rated = rating && coldCrankingAmperes(rating);
+  if (rated !== undefined) input.ratedCrankingAmperes = rated;
   if (capacityAmpereHours) input.capacityAmpereHours = capacityAmpereHours.value;
   const judged = judgeLoadTest(input, book.derivation);
   if (isRefusal(judged)) {

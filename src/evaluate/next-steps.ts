@@ -1,12 +1,33 @@
-import { type ChargePlan, planCharge } from "../bench/index.js";
-import { type Estimate, isRefusal } from "../numeric/index.js";
-import type { Action, Condition, Finding, FindingCode, Verdict } from "../verdict/index.js";
+import { type ChargePlan, type ChargePlanInput, planCharge } from "../bench/index.js";
+import { type Estimate, isRefusal, type Mutable } from "../numeric/index.js";
+import {
+  type Action,
+  COLD_TO_CHARGE,
+  type Condition,
+  type Finding,
+  type FindingCode,
+  type Verdict,
+} from "../verdict/index.js";
 import type { AbilitySection, ChargeSection, IdentitySection, NextStep } from "./evaluation.js";
+import { testLoadAmperes } from "./load-test.js";
 import type { BatteryRecord } from "./record.js";
 import { refused, type Workbook } from "./workbook.js";
 
 /** Hours of rest after a charge before the voltage is read again: the longest common manual figure below a day. */
 const REST_HOURS_AFTER_CHARGE = 8;
+
+/** Above this a battery cools down before it is charged [°C]: 5 K below the 50 °C at which charging stops. Our choice. */
+const HOT_TO_CHARGE = 45;
+/** Room temperature, for a battery that was warmed, cooled or not measured [°C]. The step states it. */
+const ROOM_CELSIUS = 20;
+/** Findings that speak of clamps, leads and chargers rather than of the battery. */
+const CONNECTION: readonly FindingCode[] = [
+  "no-voltage",
+  "voltage-above-rest",
+  "readings-scatter",
+  "system-voltage-unclear",
+  "ability-implausible",
+];
 
 const step = (code: NextStep["code"], parameters: NextStep["parameters"] = {}): NextStep => ({
   code,
@@ -27,8 +48,14 @@ export interface StepGrounds {
 export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep[] {
   const { action, plan } = grounds;
   const has = (code: FindingCode): boolean => grounds.findings.some((one) => one.code === code);
-  // Dry plates are covered before a charge, never after a failed one.
+  const temperature = record.conditions?.temperatureCelsius;
+  // Dry plates are covered, and ice and heat are out of the battery, before it is charged.
   const fill = has("electrolyte-low") ? [step("top-up-water")] : [];
+  const prepared =
+    temperature === undefined || (temperature >= COLD_TO_CHARGE && temperature <= HOT_TO_CHARGE)
+      ? fill
+      : [step(temperature < COLD_TO_CHARGE ? "warm-up" : "cool-down"), ...fill];
+  const load = step("measure-with-load", loadParameters(grounds.identity));
   switch (action) {
     case "stop":
       return [step("other-method")];
@@ -43,43 +70,64 @@ export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep
         ? [...fill, step("hand-back"), step("look-again-before-winter")]
         : [...fill, step("hand-back")];
     case "charge-then-keep":
-      return [...fill, chargeStep(plan), step("hand-back")];
+      return [...prepared, chargeStep(plan, temperature), step("hand-back")];
     case "charge-then-repeat":
       return [
-        ...fill,
-        chargeStep(plan),
+        ...prepared,
+        chargeStep(plan, temperature),
         step("rest-after-charge", { hours: REST_HOURS_AFTER_CHARGE }),
-        step(record.measurements.loadTest ? "measure-with-load" : "measure-again"),
+        record.measurements.loadTest ? load : step("measure-again"),
       ];
     case "repeat":
       if (has("reversed-polarity")) return [step("exchange-leads"), step("measure-again")];
-      if (has("no-voltage") || has("readings-scatter") || has("system-voltage-unclear"))
-        return [step("check-connection"), step("measure-again")];
+      if (CONNECTION.some(has)) return [step("check-connection"), step("measure-again")];
       if (has("surface-charge")) return [step("draw-off-surface-charge"), step("measure-again")];
       if (has("missing-ability-measurement")) return [step("measure-ability")];
-      if (has("ability-evidence-disagrees"))
-        return [step("check-connection"), step("measure-again"), step("measure-with-load")];
-      return repeatSteps(grounds, record);
+      if (has("ability-evidence-disagrees")) return [step("check-connection"), step("measure-again"), load];
+      return repeatSteps(grounds, record, load);
   }
 }
 
 // What would narrow the answer: more readings shrink an instrument's scatter, not a guessed rating or a model.
-function repeatSteps({ findings, identity, ability }: StepGrounds, record: BatteryRecord): NextStep[] {
+function repeatSteps(
+  { findings, identity, ability }: StepGrounds,
+  record: BatteryRecord,
+  load: NextStep,
+): NextStep[] {
   if (findings.some((one) => one.code === "rating-not-comparable") && ability.length === 0)
-    return [step("find-comparable-rating"), step("measure-with-load")];
+    return [step("find-comparable-rating"), load];
   const modelLimits = ability[0]?.from !== "cranking-estimate" || identity.rating?.from === "type-estimate";
-  if (modelLimits) return [step("measure-with-load")];
+  if (modelLimits) return [load];
   return [step("measure-again", { readings: record.conditions?.place === "vehicle" ? 5 : 3 })];
 }
 
-function chargeStep(plan: ChargePlan | undefined): NextStep {
+function loadParameters(identity: IdentitySection): NextStep["parameters"] {
+  const loadAmperes = testLoadAmperes(identity);
+  return loadAmperes === undefined ? {} : { loadAmperes };
+}
+
+/** What the battery is charged at: as it is, or at room temperature after it was warmed or cooled. */
+function chargingTemperature(temperatureCelsius: number | undefined): number {
+  return temperatureCelsius !== undefined &&
+    temperatureCelsius >= COLD_TO_CHARGE &&
+    temperatureCelsius <= HOT_TO_CHARGE
+    ? temperatureCelsius
+    : ROOM_CELSIUS;
+}
+
+function chargeStep(plan: ChargePlan | undefined, temperatureCelsius: number | undefined): NextStep {
   if (!plan) return step("charge");
-  return step("charge", {
+  const parameters: Mutable<NextStep["parameters"]> = {
+    atCelsius: chargingTemperature(temperatureCelsius),
     endVolts: plan.endVolts.value,
     fromAmperes: plan.currentAmperes.lower,
     toAmperes: plan.currentAmperes.upper,
-    ...(plan.hours && { fromHours: plan.hours.lower, toHours: plan.hours.upper }),
-  });
+  };
+  if (plan.hours) {
+    parameters.fromHours = plan.hours.lower;
+    parameters.toHours = plan.hours.upper;
+  }
+  return step("charge", parameters);
 }
 
 /** Numbers for the charge, where a charge is next and its chemistry and capacity are known. */
@@ -103,14 +151,14 @@ export function chargePlan(
     return undefined;
   }
   const { restVolts } = record.measurements;
-  const plan = planCharge({
+  const input: Mutable<ChargePlanInput> = {
     chemistry,
-    // Charging happens indoors; a plan for an unknown temperature is one for 25 °C, and the step says so.
-    temperatureCelsius: temperature?.value ?? 25,
+    temperatureCelsius: chargingTemperature(temperature?.value),
     capacityAmpereHours,
-    ...(charge && charge.bound === "two-sided" && { stateOfCharge: charge.stateOfCharge }),
-    ...(restVolts !== undefined && restVolts > 0 && { openCircuitVolts: restVolts }),
-  });
+  };
+  if (charge?.bound === "two-sided") input.stateOfCharge = charge.stateOfCharge;
+  if (restVolts !== undefined && restVolts > 0) input.openCircuitVolts = restVolts;
+  const plan = planCharge(input);
   if (!isRefusal(plan)) return plan;
   refused(book, "chargePlan", plan);
   return undefined;

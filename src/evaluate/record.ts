@@ -85,6 +85,8 @@ export interface CrankingMeasurement {
   readonly amperes: number | readonly number[];
   /** Standard uncertainty of one reading as a fraction; 0.045 is assumed, and said, when missing. */
   readonly relativeStandardUncertainty?: number;
+  /** Whether the instrument allowed for the battery's temperature; taken as yes, with more uncertainty, when missing. */
+  readonly temperatureCompensated?: boolean;
 }
 
 /** A resistance or conductance means something only against a reference for this very type. */

@@ -82,6 +82,7 @@ const measurements = z.strictObject({
       standard,
       amperes: z.union([crankingAmperes, z.array(crankingAmperes).min(1).max(50)]),
       relativeStandardUncertainty: number("measurements.cranking.relativeStandardUncertainty").optional(),
+      temperatureCompensated: z.boolean().optional(),
     })
     .optional(),
   resistance: z

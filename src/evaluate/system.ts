@@ -1,6 +1,6 @@
 import type { Estimate } from "../numeric/index.js";
 import { temperatureUncertaintyKelvin } from "../temperature/index.js";
-import { recogniseSystem } from "../vehicle/index.js";
+import { recogniseSystem, type SystemVoltage } from "../vehicle/index.js";
 import type { SystemReading } from "../verdict/index.js";
 import type { BatteryRecord, RecordMeasurements } from "./record.js";
 import { note, type Workbook } from "./workbook.js";
@@ -41,6 +41,20 @@ const ASK_TO_READING = {
   "on-a-boundary": "unclear",
 } as const satisfies Record<string, SystemReading>;
 
+/** No 12 V battery rests above these [V]: 14.4 V a minute after a charge, 13.2 V after 5 h (a 35 Ah sealed battery,
+ *  hobby page, read); our choice with a margin. */
+const HIGHEST_VOLTS = { justCharged: 14.6, afterHours: 13.6 } as const;
+const SETTLING_HOURS = 4;
+
+function aboveRest(volts: number, hoursAtRest = 0): boolean {
+  return volts > (hoursAtRest >= SETTLING_HOURS ? HIGHEST_VOLTS.afterHours : HIGHEST_VOLTS.justCharged);
+}
+
+// On the edge between "12 V, flat" and "12 V" the system is no question.
+function isTwelveEitherSide(system: Extract<SystemVoltage, { certain: false }>, volts: number): boolean {
+  return system.ask === "on-a-boundary" && system.candidates[0] === 12 && volts < 13;
+}
+
 /** Whether the rest reading is that of a 12 V battery connected the right way round. */
 export function systemReading(
   record: BatteryRecord,
@@ -59,6 +73,7 @@ export function systemReading(
     record.conditions?.leadsVerified === true,
     book.derivation,
   );
-  if (!system.certain) return ASK_TO_READING[system.ask];
-  return system.nominalVolts === 12 ? "twelve-volt" : "other";
+  if (system.certain ? system.nominalVolts === 12 : isTwelveEitherSide(system, measurements.restVolts))
+    return aboveRest(measurements.restVolts, record.conditions?.hoursAtRest) ? "not-at-rest" : "twelve-volt";
+  return system.certain ? "other" : ASK_TO_READING[system.ask];
 }

@@ -16,6 +16,7 @@ export {
   weightedMean,
 } from "./estimate.js";
 export { type FittedLine, fitLine } from "./fit-line.js";
+export { logGamma, regularizedLowerGamma } from "./gamma.js";
 export type { Mutable } from "./mutable.js";
 export { erfc, normalCdf, normalPdf, normalQuantile } from "./normal.js";
 export { type Interpolant, interpolateLinear, pchip } from "./pchip.js";
@@ -28,6 +29,7 @@ export {
   type PlainDate,
   plainDate,
   plainDateOf,
+  requireDay,
 } from "./plain-date.js";
 export { probabilityPositive } from "./probability-positive.js";
 export {
@@ -40,3 +42,4 @@ export {
 export { isRefusal, type Refusal, refuse } from "./refusal.js";
 export { requireFinite } from "./require-finite.js";
 export { UtcDate, utcContext } from "./utc-date.js";
+export { wrongArgument } from "./wrong-argument.js";

@@ -1,3 +1,5 @@
+import { wrongArgument } from "./wrong-argument.js";
+
 /** A calendar date as `YYYY-MM-DD`, proleptic Gregorian, without time or zone. Compares correctly as text. */
 export type PlainDate = string;
 
@@ -14,25 +16,20 @@ export interface CalendarDay {
 /** Days since 1970-01-01 of a valid calendar date given in numbers (month 1..12). No check: see {@link dayNumber}. */
 export function dayNumberOf(year: number, month: number, day: number): number {
   const y = month < 3 ? year - 1 : year;
-  const daysBeforeMonth = Math.floor((153 * (month < 3 ? month + 9 : month - 3) + 2) / 5);
-  return 365 * y + Math.floor(y / 4) - Math.floor(y / 100) + Math.floor(y / 400) + daysBeforeMonth + day - 719_469;
+  const leapDays = Math.floor(y / 4) - Math.floor(y / 100) + Math.floor(y / 400);
+  return 365 * y + leapDays + Math.floor((153 * ((month + 9) % 12) + 2) / 5) + day - 719_469;
 }
 
-/** Year, month and day of a day number, inverse of {@link dayNumberOf}. */
+/** Year (from 1), month and day of a day number, inverse of {@link dayNumberOf}. */
 export function calendarOf(days: number): CalendarDay {
-  const sinceMarch0 = days + 719_468;
-  const era = Math.floor(sinceMarch0 / 146_097);
-  const dayOfEra = sinceMarch0 - 146_097 * era;
-  // The leap days passed, taken out, leave years of 365 days.
-  const leapDays =
-    Math.floor(dayOfEra / 1460) - Math.floor(dayOfEra / 36_524) + Math.floor(dayOfEra / 146_096);
-  const y = Math.floor((dayOfEra - leapDays) / 365);
-  const dayOfYear = dayOfEra - (365 * y + Math.floor(y / 4) - Math.floor(y / 100));
-  const m = Math.floor((5 * dayOfYear + 2) / 153);
-  const day = dayOfYear - Math.floor((153 * m + 2) / 5) + 1;
-  return m < 10
-    ? { year: 400 * era + y, month: m + 3, day }
-    : { year: 400 * era + y + 1, month: m - 9, day };
+  // Divided with remainder by the mean century and the mean year, in quarters of a day, then the mean month, in fifths.
+  const quarters = 4 * days + 2_877_875;
+  const rest = 4 * Math.floor((quarters % 146_097) / 4) + 3;
+  const fifths = 5 * Math.floor((rest % 1461) / 4) + 2;
+  const year = 100 * Math.floor(quarters / 146_097) + Math.floor(rest / 1461);
+  const month = Math.floor(fifths / 153);
+  const day = Math.floor((fifths % 153) / 5) + 1;
+  return month < 10 ? { year, month: month + 3, day } : { year: year + 1, month: month - 9, day };
 }
 
 /**
@@ -50,10 +47,17 @@ export function dayNumber(date: PlainDate): number {
   const year = digits(date, 0, 4);
   const month = digits(date, 5, 7);
   const day = digits(date, 8, 10);
-  // Date.UTC reads years 0..99 as 1900..1999; no battery is that old.
-  if (!(year >= 1000) || !(month >= 1) || month > 12 || !(day >= 1) || day > daysInMonth(year, month))
-    return Number.NaN;
-  return dayNumberOf(year, month, day);
+  // No battery is older than the year 1000, and a shorter year is a slip.
+  return year >= 1000 && month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month)
+    ? dayNumberOf(year, month, day)
+    : Number.NaN;
+}
+
+/** {@link dayNumber} of a date that must be one; RangeError naming the argument otherwise. */
+export function requireDay(name: string, date: PlainDate): number {
+  const day = dayNumber(date);
+  if (Number.isNaN(day)) wrongArgument(name, date, "a date YYYY-MM-DD");
+  return day;
 }
 
 // Plain digits only: Number() would also read blanks, signs and exponents.
@@ -80,6 +84,6 @@ export function plainDateOf(year: number, month: number, day: number): PlainDate
 
 /** Number of days in a month (1..12) of a Gregorian year. */
 export function daysInMonth(year: number, month: number): number {
-  if (month === 2) return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 29 : 28;
-  return month === 4 || month === 6 || month === 9 || month === 11 ? 30 : 31;
+  // The day number of a 13th month is that of the next January.
+  return dayNumberOf(year, month + 1, 1) - dayNumberOf(year, month, 1);
 }

@@ -1,3 +1,5 @@
+import { wrongArgument } from "./wrong-argument.js";
+
 /**
  * Stops a programming error at the door: throws when an argument is not a finite number within its bounds.
  * For data of a user's record use the checks of `evaluate`, which report instead of throwing.
@@ -6,14 +8,9 @@
  * @param value what was received
  * @param lower smallest value allowed, default none
  * @param upper largest value allowed, default none
- * @throws RangeError naming argument, expectation and what was received
+ * @throws RangeError naming argument, what was received and what was expected
  */
-export function requireFinite(
-  name: string,
-  value: number,
-  lower = Number.NEGATIVE_INFINITY,
-  upper = Number.POSITIVE_INFINITY,
-): void {
+export function requireFinite(name: string, value: number, lower = -Infinity, upper = Infinity): void {
   if (Number.isFinite(value) && value >= lower && value <= upper) return;
-  throw new RangeError(`${name}: expected a finite number in ${lower}..${upper}, received ${value}`);
+  wrongArgument(name, value, `a finite number in ${lower}..${upper}`);
 }

@@ -138,7 +138,7 @@ export const english: Messages = {
     "frozen-seen": ["Ice in the battery", "Do not charge, load or jump-start it."],
     "frozen-possible": [
       "May be frozen",
-      "It is at {temperatureCelsius:°C}; acid as weak as its voltage tells freezes at {freezingPointCelsius:°C}. Treat it as frozen.",
+      "It is at {temperatureCelsius:°C}; acid as weak as its readings tell freezes at {freezingPointCelsius:°C}. Treat it as frozen.",
     ],
     "near-freezing": [
       "Close to freezing",
@@ -146,7 +146,7 @@ export const english: Messages = {
     ],
     "electrolyte-low": [
       "Acid level low",
-      "The plates may be dry: it reads like a smaller battery, and charging brings heat and gas. Do not charge it like this.",
+      "The plates may be dry: it reads like a smaller battery, and charging brings heat and gas. Fill it before any charge.",
     ],
     "other-system-voltage": ["Not a 12 V battery", "[It reads {volts:V}. ]This method does not hold for it."],
     "system-voltage-unclear": [
@@ -156,6 +156,10 @@ export const english: Messages = {
     "no-voltage": [
       "Almost no voltage",
       "{volts:V} at the posts. A bad connection or a break inside can do this.",
+    ],
+    "voltage-above-rest": [
+      "Not a rest voltage",
+      "{volts:V} is more than any battery holds at rest after this time. A charger or an engine is still on.",
     ],
     "reversed-polarity": ["Reading reversed", "It reads {volts:V}. The leads are probably exchanged."],
     "reversed-after-check": [
@@ -177,6 +181,14 @@ export const english: Messages = {
     "readings-scatter": [
       "Readings scatter",
       "They spread over {relative:%}; the instrument explains {limit:%}. Suspect clamps and posts first.",
+    ],
+    "temperature-compensation-assumed": [
+      "Temperature correction assumed",
+      "The instrument is taken to have allowed for {temperatureCelsius:°C}; {relativeUncertainty:%1} was added to the uncertainty.",
+    ],
+    "ability-implausible": [
+      "Reading not plausible",
+      "{ratio:%} of the rating is no battery's ability. Suspect clamps, the setting or the label.",
     ],
     "cell-missing": [
       "A cell has failed",
@@ -237,8 +249,8 @@ export const english: Messages = {
       "Short of charge every battery reads low. As it is, it reaches the limit with a chance of {probability:p}.",
     ],
     "ability-evidence-disagrees": [
-      "Load test and estimate disagree",
-      "The load test {loadTest:w}, the estimate says {ratio:%} of the rating. One of the two is wrong.",
+      "Readings of ability disagree",
+      "Load test: {loadTest:w}. Estimates: from {lowest:%} to {highest:%} of the rating. One of them is wrong.",
     ],
     "load-test-passed": [
       "Load test passed",
@@ -279,6 +291,7 @@ export const english: Messages = {
     "ventilate-charging":
       "Charge in moving air with the vent caps in place. Charger off before its clamps move.",
     "charge-temperature": "Stop charging when the battery reaches 50 °C.",
+    "warm-before-charging": "Bring it to room temperature and look for ice and cracks before charging.",
     "never-charge": "Do not charge, load or jump-start it.",
     "frozen-handling": "Ice may have cracked the case. Thaw it at room temperature, then inspect it.",
     "damaged-handling": "Damaged: keep it upright, wear gloves, soak up acid with baking soda.",
@@ -296,18 +309,21 @@ export const english: Messages = {
     "check-connection": "Clean the posts and check clamps and leads.",
     "thaw-and-inspect":
       "Thaw it at room temperature. Then look for cracks and swelling; with any, return it.",
-    "top-up-water": "Cover the plates with distilled water, no more; wear eye protection. Never add acid.",
+    "top-up-water":
+      "Where it has caps, cover the plates with distilled water, no more, with eye protection on. Never add acid.",
     "find-comparable-rating":
       "Find a rating on the label with its standard, or measure in the standard that is printed.",
+    "warm-up": "Let it warm up to room temperature, and look for ice and cracks.",
+    "cool-down": "Let it cool down below 45 °C first.",
     "set-apart": "Set it apart, away from sparks. Do not charge it.",
     charge:
-      "Charge it fully[ with {fromAmperes:n} to {toAmperes:A} up to {endVolts:V}][ (for {assumedCelsius:°C})][, about {fromHours:d} to {toHours:h}].",
+      "Charge it fully[ with {fromAmperes:n} to {toAmperes:A} up to {endVolts:V}][ (for {atCelsius:°C})][, about {fromHours:d} to {toHours:h}].",
     "rest-after-charge": "Let it rest for {hours:h} without charger or load.",
     "draw-off-surface-charge":
       "Draw off the surface charge: lights on for 15 s, then off, and wait 3 min. Or let it rest 3 h or more.",
     "measure-ability": "Measure the cranking current, or do a load test.",
     "measure-again": "Measure again[: {readings:n} readings, clamps set anew each time].",
-    "measure-with-load": "Do a load test: half the cold-cranking rating for 15 s.",
+    "measure-with-load": "Do a load test[: {loadAmperes:A} for 15 s].",
     "hand-back": "Hand it back.",
     "look-again-before-winter": "Test it again before winter.",
     "take-back": "Take it out of use: with the claim where there is one, otherwise to recycling.",

@@ -228,15 +228,10 @@ function findingLines({ findings }: Evaluation, messages: Messages): ReportLine[
   });
 }
 
-function stepLines({ nextSteps, chargePlan, findings }: Evaluation, messages: Messages): ReportLine[] {
-  // A plan for a battery of unknown temperature is one for 25 °C.
-  const assumedCelsius = findings.some((one) => one.code === "missing-temperature") ? 25 : undefined;
+function stepLines({ nextSteps, chargePlan }: Evaluation, messages: Messages): ReportLine[] {
   return nextSteps.map(({ code, parameters }) => {
     if (code !== "charge") return line(fillTemplate(messages, messages.nextStep[code], parameters), "step");
-    const text = fillTemplate(messages, messages.nextStep.charge, {
-      ...parameters,
-      assumedCelsius: chargePlan && assumedCelsius,
-    });
+    const text = fillTemplate(messages, messages.nextStep.charge, parameters);
     if (!chargePlan) return line(text, "step");
     const { ceilingVolts, judgeAfterHours, stop } = chargePlan;
     // A deeply discharged battery is charged for longer than the usual limit.

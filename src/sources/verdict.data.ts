@@ -42,10 +42,14 @@ export const verdictSources = {
     address: "osha.gov",
     standing: "read",
   },
-  "osha-1910-178": {
-    title: "29 CFR 1910.178(g), changing and charging storage batteries",
-    address: "osha.gov",
+  "tm-9-2350-287": {
+    title: "US Army TM 9-2350-287-20-2, acid in the eyes: rinse at least 15 minutes, get care",
+    address: "personnelcarrier.tpub.com",
     standing: "read",
+  },
+  "clamp-order-manuals": {
+    title: "Vehicle makers' workshop manuals: grounded cable off first (read), on last (from memory)",
+    standing: "from-memory",
   },
   od1002: {
     title: "US Army Ordnance subcourse OD1002",

@@ -129,6 +129,20 @@ export const warrantySources = {
     address: "https://github.com/arthurdejong/python-stdnum",
     standing: "read",
   },
+  "meeker-escobar": {
+    title: "W. Q. Meeker and L. A. Escobar, Statistical Methods for Reliability Data",
+    edition: "1998",
+    locator: "chapter 8, Weibull fit to censored data",
+    standing: "from-memory",
+  },
+  "wilson-1927": {
+    title: "E. B. Wilson, Probable inference, Journal of the American Statistical Association 22, page 209",
+    edition: "1927",
+    standing: "from-memory",
+  },
+  "rfc-8785": { title: "RFC 8785, JSON Canonicalization Scheme", edition: "2020", standing: "from-memory" },
+  "fips-180-4": { title: "FIPS 180-4, Secure Hash Standard", locator: "SHA-256", standing: "from-memory" },
+  "rfc-2104": { title: "RFC 2104, HMAC", edition: "1997", standing: "from-memory" },
   "warranty-practice": {
     title: "Warranty practice in the battery trade, no citable text",
     standing: "common-practice",

@@ -2,6 +2,7 @@ import {
   COVERAGE_FACTOR_95,
   type Estimate,
   type Interval,
+  type Mutable,
   probabilityPositive,
   type Refusal,
   refuse,
@@ -247,22 +248,23 @@ export function coldStartMargin(
   const coldest = input.coldestMorningCelsius;
   const outside =
     coldest !== undefined && [abilityTable, demandTable].find((table) => !covers(table, coldest));
-  return {
+  const intervalCelsius: Mutable<Partial<Interval>> = {};
+  if (!("bound" in lower)) intervalCelsius.lower = lower.celsius;
+  if (!("bound" in upper)) intervalCelsius.upper = upper.celsius;
+  const assumptions: ColdStartAssumption[] = [
+    "temperature-tables-of-the-trade",
+    stateOfCharge ? "charge-dependence-illustrative" : "charged",
+  ];
+  if (neededVolts === RATING_VOLTS) assumptions.push("voltage-of-rating");
+  const start: Mutable<ColdStart> = {
     lowestStartCelsius,
-    intervalCelsius: {
-      ...(!("bound" in lower) && { lower: lower.celsius }),
-      ...(!("bound" in upper) && { upper: upper.celsius }),
-    },
+    intervalCelsius,
     coveredCelsius: covered,
-    ...(coldest !== undefined && {
-      atColdestMorning: outside ? outsideTable(outside, coldest) : amperes(between(sides, coldest)),
-    }),
-    assumptions: [
-      "temperature-tables-of-the-trade",
-      stateOfCharge ? "charge-dependence-illustrative" : "charged",
-      ...(neededVolts === RATING_VOLTS ? (["voltage-of-rating"] as const) : []),
-    ],
+    assumptions,
   };
+  if (coldest !== undefined)
+    start.atColdestMorning = outside ? outsideTable(outside, coldest) : amperes(between(sides, coldest));
+  return start;
 }
 
 /** Both ratios at one temperature. */

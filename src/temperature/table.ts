@@ -41,11 +41,19 @@ function share(rows: readonly TemperatureRow[], index: number, celsius: number):
   return celsius === at ? 1 : neighbour ? Math.max(0, 1 - (celsius - at) / (neighbour[0] - at)) : 0;
 }
 
+// Index of the row at or before a temperature inside the table; only that row and the next one have a share there.
+function rowBefore(rows: readonly TemperatureRow[], celsius: number): number {
+  let i = 0;
+  while (i < rows.length - 2 && rows[i + 1]![0] <= celsius) i++;
+  return i;
+}
+
 /** Value at a temperature inside the table; the uncertainty runs straight between rows too. */
 export function readTable({ rows }: TemperatureTable, celsius: number): Estimate {
   let value = 0;
   let standardUncertainty = 0;
-  for (let i = 0; i < rows.length; i++) {
+  const first = rowBefore(rows, celsius);
+  for (let i = first; i <= first + 1; i++) {
     const weight = share(rows, i, celsius);
     value += weight * rows[i]![1];
     standardUncertainty += weight * rows[i]![2];
@@ -62,7 +70,9 @@ export function readRatio(table: TemperatureTable, celsius: number, referenceCel
   const reference = readTable(table, referenceCelsius).value;
   const value = readTable(table, celsius).value / reference;
   let standardUncertainty = 0;
-  for (let i = 0; i < rows.length; i++) {
+  const a = rowBefore(rows, celsius);
+  const b = rowBefore(rows, referenceCelsius);
+  for (let i = Math.min(a, b); i <= Math.max(a, b) + 1; i++) {
     const sensitivity = share(rows, i, celsius) - value * share(rows, i, referenceCelsius);
     standardUncertainty += (Math.abs(sensitivity) * rows[i]![2]) / reference;
   }
@@ -85,7 +95,10 @@ export function bends(
   references: readonly number[],
 ): number[] {
   const found = [lower, upper];
-  for (const celsius of [...references, ...a.rows.map((row) => row[0]), ...b.rows.map((row) => row[0])])
+  const add = (celsius: number): void => {
     if (celsius > lower && celsius < upper && !found.includes(celsius)) found.push(celsius);
+  };
+  references.forEach(add);
+  for (const { rows } of [a, b]) for (const row of rows) add(row[0]);
   return found.sort((x, y) => y - x);
 }

@@ -1,4 +1,4 @@
-import { type Estimate, normalCdf, normalPdf, normalQuantile } from "../numeric/index.js";
+import { type Estimate, normalCdf, normalPdf, normalQuantile, requireFinite } from "../numeric/index.js";
 
 /** Limits of a tolerance; leave one out for a one-sided requirement. Both in the unit of the quantity. */
 export interface ToleranceLimits {
@@ -25,6 +25,10 @@ export interface ToleranceLimits {
 export function conformanceProbability(quantity: Estimate, limits: ToleranceLimits): number {
   const { value, standardUncertainty: u } = quantity;
   const { lower, upper } = limits;
+  requireFinite("quantity.value", value);
+  requireFinite("quantity.standardUncertainty", u, 0);
+  if (lower !== undefined && upper !== undefined && lower > upper)
+    throw new RangeError(`limits: expected lower <= upper, received ${lower} and ${upper}`);
   if (!(u > 0))
     return (lower === undefined || value >= lower) && (upper === undefined || value <= upper) ? 1 : 0;
   // One-sided cases avoid the difference of two numbers near 1.
@@ -71,6 +75,8 @@ export function guardedLimits(
   standardUncertainty: number,
   probability: number,
 ): { readonly acceptFrom: number; readonly rejectBelow: number } {
+  requireFinite("standardUncertainty", standardUncertainty, 0);
+  requireFinite("probability", probability, 0.5, 1 - Number.EPSILON);
   const guardBand = standardUncertainty === 0 ? 0 : normalQuantile(probability) * standardUncertainty;
   return { acceptFrom: limit + guardBand, rejectBelow: limit - guardBand };
 }
@@ -88,6 +94,8 @@ export function guardedLimits(
  * ```
  */
 export function withPriorKnowledge(reading: Estimate, prior: Estimate): Estimate {
+  requireFinite("reading.standardUncertainty", reading.standardUncertainty, Number.MIN_VALUE);
+  requireFinite("prior.standardUncertainty", prior.standardUncertainty, Number.MIN_VALUE);
   const readingWeight = 1 / reading.standardUncertainty ** 2;
   const priorWeight = 1 / prior.standardUncertainty ** 2;
   return {

@@ -9,6 +9,7 @@ export type SystemReading =
   | "other"
   | "unclear"
   | "no-voltage"
+  | "not-at-rest"
   | "reversed"
   | "reversed-after-check"
   | "not-measured";

@@ -45,6 +45,7 @@ export const findingCodes = [
   "other-system-voltage",
   "system-voltage-unclear",
   "no-voltage",
+  "voltage-above-rest",
   "reversed-polarity",
   "reversed-after-check",
   // the measurement
@@ -52,6 +53,7 @@ export const findingCodes = [
   "vehicle-loads-possible",
   "temperature-unusual",
   "readings-scatter",
+  "temperature-compensation-assumed",
   // cells
   "cell-missing",
   "cell-missing-unproven",
@@ -72,6 +74,7 @@ export const findingCodes = [
   "ability-below",
   "ability-not-judged",
   "ability-evidence-disagrees",
+  "ability-implausible",
   "load-test-passed",
   "load-test-failed",
   "load-test-failed-again",

@@ -3,7 +3,14 @@
  *
  * @module
  */
-export { type Caution, type CautionCode, type CautionSetting, cautionCodes, cautions } from "./caution.js";
+export {
+  type Caution,
+  type CautionCode,
+  type CautionSetting,
+  COLD_TO_CHARGE,
+  cautionCodes,
+  cautions,
+} from "./caution.js";
 export {
   conformanceProbability,
   decideAgainstLimit,
@@ -37,6 +44,6 @@ export {
   findingCodes,
   type Severity,
 } from "./finding.js";
-export { type DecisionPolicy, defaultPolicy } from "./policy.js";
+export { type DecisionPolicy, defaultPolicy, policyWith } from "./policy.js";
 export { type Facts, facts, type Rule, type RuleOutcome, type RuleStage } from "./rule.js";
 export { rules } from "./rules/index.js";

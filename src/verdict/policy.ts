@@ -1,3 +1,5 @@
+import { requireFinite } from "../numeric/index.js";
+
 /**
  * The limits of a decision. None of them is set by a standard for starter batteries in the field, so each is a
  * visible value the caller can replace; the defaults are this library's choice and say what they lean on.
@@ -29,3 +31,30 @@ export const defaultPolicy: DecisionPolicy = {
   sufficientChargeProbability: 0.9,
   cellSpread: 0.05,
 };
+
+const SHARES = ["serviceableFraction", "unserviceableFraction", "sufficientCharge"] as const;
+const PROBABILITIES = ["acceptProbability", "rejectProbability", "sufficientChargeProbability"] as const;
+
+/**
+ * The default policy with single values replaced.
+ *
+ * @param changes limits and probabilities to replace
+ * @throws RangeError naming the field for an unknown field, a value out of range, or limits in the wrong order
+ * @example
+ * ```ts
+ * import { policyWith } from "crankworthy/verdict";
+ * policyWith({ serviceableFraction: 0.7 }).unserviceableFraction; // => 0.6
+ * ```
+ */
+export function policyWith(changes: Partial<DecisionPolicy>): DecisionPolicy {
+  for (const key of Object.keys(changes))
+    if (!Object.hasOwn(defaultPolicy, key)) throw new RangeError(`policy.${key}: no such field`);
+  const policy = { ...defaultPolicy, ...changes };
+  for (const key of SHARES) requireFinite(`policy.${key}`, policy[key], 0.01, 2);
+  for (const key of PROBABILITIES) requireFinite(`policy.${key}`, policy[key], 0.5, 0.999999);
+  if (policy.unserviceableFraction > policy.serviceableFraction)
+    throw new RangeError("policy.unserviceableFraction: expected at most serviceableFraction");
+  if (![0.025, 0.03, 0.05].includes(policy.cellSpread))
+    throw new RangeError(`policy.cellSpread: expected 0.025, 0.03 or 0.05, received ${policy.cellSpread}`);
+  return policy;
+}

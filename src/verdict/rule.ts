@@ -75,8 +75,19 @@ export function facts(evidence: Evidence, policy: DecisionPolicy): Facts {
     untestable:
       evidence.damage.length > 0 ||
       evidence.frozen !== "no" ||
+      (evidence.chargeCompleted && (evidence.missingCell !== undefined || provenSpread(evidence, policy))) ||
       (evidence.system !== "twelve-volt" && evidence.system !== "not-measured"),
   };
+}
+
+/** A gravity spread that shows a failed cell: after a full charge, with mixed acid, beyond doubt. */
+export function provenSpread({ cells, chargeCompleted }: Evidence, policy: DecisionPolicy): boolean {
+  return (
+    chargeCompleted &&
+    cells !== undefined &&
+    cells.mixed &&
+    cells.exceedProbability >= policy.rejectProbability
+  );
 }
 
 function outcomeOf(test: LoadTestEvidence, policy: DecisionPolicy): Facts["loadTest"] {

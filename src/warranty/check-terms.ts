@@ -25,6 +25,12 @@ const EXCLUSIONS = [
   "altered-date-code",
 ];
 
+// Where each convention stands: path, the field's name, and the name inside it for a field of a nested object.
+const POLICY_FIELDS = /* @__PURE__ */ (() =>
+  Object.entries<readonly Convention[]>(policyConventions).map(
+    ([path, conventions]) => [path, conventions, ...(path.split(".") as [string, string?])] as const,
+  ))();
+
 /** Longest term accepted, months: a hundred years, only to catch a wrong unit. */
 const MOST_MONTHS = 1200;
 
@@ -89,10 +95,9 @@ export function checkTerms(terms: Partial<WarrantyTerms>): TermsIssue[] {
   if (typeof t.currency !== "string" || t.currency === "") {
     add("out-of-range", "currency", t.currency, "an ISO 4217 code");
   }
-  for (const [path, conventions] of Object.entries(policyConventions) as [string, readonly Convention[]][]) {
-    if (path === "tax.base" && t.tax === undefined) continue;
-    const dot = path.indexOf(".");
-    const value = dot < 0 ? t[path] : record(t[path.slice(0, dot)])[path.slice(dot + 1)];
+  for (const [path, conventions, field, inner] of POLICY_FIELDS) {
+    if (field === "tax" && t.tax === undefined) continue;
+    const value = inner === undefined ? t[field] : record(t[field])[inner];
     if (!conventions.some(([name]) => name === value)) {
       add("not-a-choice", path, value, conventions.map(([name]) => name).join(" | "), conventions);
     }
@@ -130,9 +135,10 @@ export function checkTerms(terms: Partial<WarrantyTerms>): TermsIssue[] {
     whole("statutoryFloor.months", record(t.statutoryFloor).months, 1);
     choice("statutoryFloor.scope", record(t.statutoryFloor).scope, ["anyone", "consumer"]);
   }
-  for (const [name, variant] of Object.entries(record(t.useClasses))) {
-    if (record(variant).excluded !== true) lengths(`useClasses.${name}.`, record(variant));
-  }
+  if (t.useClasses !== undefined)
+    for (const [name, variant] of Object.entries(record(t.useClasses))) {
+      if (record(variant).excluded !== true) lengths(`useClasses.${name}.`, record(variant));
+    }
   return issues;
 
   function lengths(at: string, term: Loose): void {

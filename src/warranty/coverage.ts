@@ -1,5 +1,5 @@
-import type { Mutable, PlainDate } from "../numeric/index.js";
-import { addDaysTo, addMonthsFrom, dayOf, lastCoveredDay } from "./months.js";
+import { type Mutable, type PlainDate, requireDay, wrongArgument } from "../numeric/index.js";
+import { addDaysTo, addMonthsFrom, lastCoveredDay } from "./months.js";
 import type { DateInterval, Purchase, TermLengths, WarrantyTerms } from "./terms.js";
 
 /** Where a claim date lies in the term. */
@@ -94,12 +94,11 @@ export interface CoverageQuestion {
  * ```
  */
 export function shelfAge(manufactured: DateInterval, soldOn: PlainDate, limitDays: number): ShelfAge {
-  const sold = dayOf(soldOn, "soldOn");
-  const upperDays = sold - dayOf(manufactured.from, "manufactured.from");
-  if (upperDays < 0)
-    throw new RangeError(`soldOn: received ${soldOn}, expected ${manufactured.from} or later`);
+  const sold = requireDay("soldOn", soldOn);
+  const upperDays = sold - requireDay("manufactured.from", manufactured.from);
+  if (upperDays < 0) wrongArgument("soldOn", soldOn, `${manufactured.from} or later`);
   // Made on the day of sale at the latest, whatever the code's month still leaves open.
-  const lowerDays = Math.max(0, sold - dayOf(manufactured.to, "manufactured.to"));
+  const lowerDays = Math.max(0, sold - requireDay("manufactured.to", manufactured.to));
   const answer = upperDays <= limitDays ? "within" : lowerDays > limitDays ? "beyond" : "cannot-tell";
   return { answer, lowerDays, upperDays };
 }
@@ -124,10 +123,10 @@ export function shelfAge(manufactured: DateInterval, soldOn: PlainDate, limitDay
  */
 export function coverageOn(question: CoverageQuestion): Coverage {
   const { terms, purchase, claimedOn } = question;
-  dayOf(claimedOn, "claimedOn");
+  requireDay("claimedOn", claimedOn);
   const made = question.manufactured;
-  if (made && dayOf(made.from, "manufactured.from") > dayOf(made.to, "manufactured.to")) {
-    throw new RangeError(`manufactured: received ${made.from} to ${made.to}, expected from ≤ to`);
+  if (made && requireDay("manufactured.from", made.from) > requireDay("manufactured.to", made.to)) {
+    wrongArgument("manufactured", `${made.from} to ${made.to}`, "from ≤ to");
   }
   const reasons: CoverageReason[] = [];
   const start = startInterval(question, reasons);
@@ -148,8 +147,7 @@ export function coverageOn(question: CoverageQuestion): Coverage {
       : denied === "no" && cases.every((c) => c.phase === phase)
         ? phase
         : "cannot-tell";
-  if (commercial !== "free")
-    coverage.statutory = statutoryAnswer(terms, purchase, claimedOn, start, reasons);
+  if (commercial !== "free") coverage.statutory = statutoryAnswer(terms, purchase, claimedOn, start, reasons);
   const { statutory } = coverage;
   coverage.answer = statutory === "yes" ? "free" : statutory === "no" ? commercial : "cannot-tell";
   return coverage;
@@ -159,14 +157,14 @@ function startInterval(question: CoverageQuestion, reasons: CoverageReason[]): D
   const { terms, purchase, claimedOn, manufactured } = question;
   const { soldOn } = purchase;
   if (purchase.receipt && soldOn !== undefined) {
-    dayOf(soldOn, "soldOn");
+    requireDay("soldOn", soldOn);
     if (manufactured && soldOn < manufactured.from) return none("sold-before-manufacture");
     let start = { from: soldOn, to: soldOn };
     if (terms.termStart === "installation") {
       const installed = purchase.installedOn;
       // Installed on an unknown day between the sale and the claim.
       start = { from: installed ?? soldOn, to: installed ?? claimedOn };
-      dayOf(start.from, "installedOn");
+      requireDay("installedOn", start.from);
       if (start.from < soldOn) return none("start-not-established");
     }
     if (start.from > claimedOn) return none("claim-before-start");

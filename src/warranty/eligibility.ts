@@ -1,3 +1,4 @@
+import { wrongArgument } from "../numeric/index.js";
 import type { Exclusion } from "./terms.js";
 
 /** What the workshop established, in the words of the verdict. */
@@ -62,7 +63,7 @@ export interface Eligibility {
 export function claimEligibility(facts: ClaimFacts): Eligibility {
   const { condition, action, rejectionProbability, requiredProbability } = facts;
   for (const one of [requiredProbability, rejectionProbability ?? 0]) {
-    if (!(one >= 0 && one <= 1)) throw new RangeError(`probability: received ${one}, expected 0..1`);
+    if (!(one >= 0 && one <= 1)) wrongArgument("probability", one, "0..1");
   }
   const excluded = facts.exclusions.filter((one) => facts.damage.includes(one));
   if (excluded.length > 0) return { answer: "excluded", evidence: excluded };

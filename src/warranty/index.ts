@@ -4,6 +4,7 @@
  * @module
  */
 
+export { canonicalJson, type NotRepresentable } from "./canonical-json.js";
 export {
   type CheckSystem,
   checkCharacters,
@@ -27,13 +28,29 @@ export {
 } from "./coverage.js";
 export { cashIncrement, minorUnitDigits } from "./currencies.data.js";
 export {
+  type Dossier,
+  type DossierContent,
+  type DossierSeal,
+  type SealKey,
+  sealDossier,
+} from "./dossier.js";
+export {
   type ClaimFacts,
   claimEligibility,
   type Eligibility,
   type EligibilityEvidence,
 } from "./eligibility.js";
+export {
+  type ExpectedWarrantyCost,
+  expectedWarrantyCost,
+  type PromisePolicy,
+  promiseOf,
+  type WarrantyCostQuestion,
+  type WarrantyPromise,
+} from "./expected-cost.js";
 export { type PriceSplit, roundCash, roundMoney, splitPrice } from "./money.js";
 export { addMonthsFrom, countDays, countMonths, lastCoveredDay, MEAN_MONTH_DAYS } from "./months.js";
+export { type NoDefectShare, noDefectShare } from "./no-defect-share.js";
 export { type Claim, settleCheckedClaim, settleClaim } from "./settle.js";
 export type {
   ElapsedTerm,
@@ -59,3 +76,12 @@ export type {
   UseClassTerms,
   WarrantyTerms,
 } from "./terms.js";
+export { type DossierChange, type DossierCheck, verifyDossier } from "./verify-dossier.js";
+export {
+  fitWeibullLife,
+  type LifeData,
+  type WeibullFit,
+  type WeibullFitOptions,
+  type WeibullFitRefusal,
+} from "./weibull-fit.js";
+export { failureShareBy, partialMeanLifeMonths, type WeibullLife } from "./weibull-life.js";

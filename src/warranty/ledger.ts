@@ -103,7 +103,7 @@ export function ledgerOf(input: LedgerInput): Ledger | SettlementReason {
     const other = purchase.replacementPrice;
     const replacementPrice = other ?? priceText;
     charge = (other === undefined ? price : read(other, "replacementPrice")).minus(rebate);
-    if (charge.lt(0)) reasons.push("rebate-exceeds-replacement-price");
+    if (charge.isNegative()) reasons.push("rebate-exceeds-replacement-price");
     const formula = `${replacementPrice} − ${rebateText}`;
     chargeText = push(
       "charge",
@@ -123,17 +123,17 @@ export function ledgerOf(input: LedgerInput): Ledger | SettlementReason {
     const due = missing || depositInExchange === "due";
     if (due) deposit = exact(depositAmount);
     push("core", deposit, due ? "core-deposit-due" : "core-deposit-waived", { depositAmount });
-    total = total.plus(deposit);
+    if (due) total = total.plus(deposit);
   }
   if (terms.tax) {
     const { ratePercent, base, coreTaxed, freeReplacementTaxed } = terms.tax;
     // Nothing charged: only the switch for free replacements decides. A charge in the customer's favour bears no tax.
-    let taxed = charge.lt(0) ? zero : charge;
-    if (base !== "charge" && (freeReplacementTaxed || taxed.gt(0))) {
+    let taxed = charge.isNegative() ? zero : charge;
+    if (base !== "charge" && (freeReplacementTaxed || !taxed.isZero())) {
       if (purchase.retainedValue === undefined) return "retained-value-missing";
       taxed = taxed.plus(read(purchase.retainedValue, "retainedValue"));
     }
-    if (coreTaxed) taxed = taxed.plus(deposit);
+    if (coreTaxed && deposit !== zero) taxed = taxed.plus(deposit);
     const tax = toMinorUnit(taxed.times(ratePercent).div(100), digits, rounding);
     const amount = taxed.toFixed(digits);
     const parameters = { taxed: amount, ratePercent, coreTaxed: String(coreTaxed) };
@@ -141,7 +141,7 @@ export function ledgerOf(input: LedgerInput): Ledger | SettlementReason {
     total = total.plus(tax);
   }
   // The refund comes after the tax: a taxed deposit stays taxed although it is given back.
-  if (purchase.coreReturned && depositAmount !== undefined && deposit.gt(0)) {
+  if (purchase.coreReturned && depositAmount !== undefined && !deposit.isZero()) {
     push("core", deposit.neg(), "core-deposit-refunded", { depositAmount });
     total = total.minus(deposit);
   }
@@ -151,7 +151,12 @@ export function ledgerOf(input: LedgerInput): Ledger | SettlementReason {
     push("cash-rounding", cash.minus(total), "cash-rounding", { cashIncrement, rounding });
     total = cash;
   }
-  const ledger: Mutable<Ledger> = { lines, charge: chargeText, total: push("total", total, "total"), reasons };
+  const ledger: Mutable<Ledger> = {
+    lines,
+    charge: chargeText,
+    total: push("total", total, "total"),
+    reasons,
+  };
   if (rebateText !== undefined) ledger.rebate = rebateText;
   return ledger;
 }
@@ -160,7 +165,7 @@ function remainingShare(
   { terms, term, elapsed: { used, whole, unit }, freeUntil }: LedgerInput,
   price: string,
 ) {
-  const parameters = { used, whole, unit, monthCount: terms.monthCount, rounding: terms.rounding };
+  const { monthCount, rounding } = terms;
   const step = term.stepSchedule?.findLast(({ fromMonth }) => fromMonth <= used);
   if (step) {
     const { fromMonth, rebatePercent } = step;
@@ -168,7 +173,7 @@ function remainingShare(
       code: "step-schedule",
       part: rebatePercent,
       whole: 100,
-      parameters: { ...parameters, fromMonth, rebatePercent },
+      parameters: { used, whole, unit, monthCount, rounding, fromMonth, rebatePercent },
       formula: `${price} × ${rebatePercent} / 100`,
     } as const;
   }
@@ -177,7 +182,7 @@ function remainingShare(
     code: `prorated-from-${terms.prorationOrigin}`,
     part: whole - used,
     whole: fromPurchase ? whole : whole - freeUntil,
-    parameters: { ...parameters, freeUntil },
+    parameters: { used, whole, unit, monthCount, rounding, freeUntil },
     formula: `${price} × (${whole} − ${used}) / ${fromPurchase ? whole : `(${whole} − ${freeUntil})`}`,
   } as const;
 }

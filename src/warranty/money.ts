@@ -1,4 +1,5 @@
 import { Decimal } from "decimal.js";
+import { wrongArgument } from "../numeric/index.js";
 import type { MoneyRounding } from "./terms.js";
 
 // A private constructor: the caller's global Decimal settings neither reach us nor are changed by us. 40 digits hold
@@ -26,13 +27,13 @@ export function isAmount(text: unknown, digits: number): boolean {
 /** Reads an amount ≥ 0; throws when it is no amount of the currency. */
 export function readAmount(text: string, digits: number, name: string): Money {
   if (!isAmount(text, digits)) {
-    throw new RangeError(`${name}: received ${text}, expected a decimal string ≥ 0, ≤ ${digits} decimals`);
+    wrongArgument(name, text, `a decimal string ≥ 0, ≤ ${digits} decimals`);
   }
   return exact(text);
 }
 
 function readDecimal(text: string, name: string): Money {
-  if (!PATTERN.test(text)) throw new RangeError(`${name}: received ${text}, expected a decimal string`);
+  if (!PATTERN.test(text)) wrongArgument(name, text, "a decimal string");
   return exact(text);
 }
 
@@ -79,7 +80,7 @@ export function roundCash(
   minorUnitDigits: number,
 ): string {
   const step = readDecimal(increment, "increment");
-  if (!step.gt(0)) throw new RangeError(`increment: received ${increment}, expected above 0`);
+  if (!step.gt(0)) wrongArgument("increment", increment, "above 0");
   return toIncrement(readDecimal(total, "total"), step, rounding).toFixed(minorUnitDigits);
 }
 
@@ -126,9 +127,7 @@ export function splitPrice(
       whole > 0
     )
   ) {
-    throw new RangeError(
-      `remaining, whole: received ${remaining}, ${whole}, expected integers 0 ≤ remaining ≤ whole`,
-    );
+    wrongArgument("remaining, whole", `${remaining}, ${whole}`, "integers 0 ≤ remaining ≤ whole");
   }
   const rebate = toMinorUnit(amount.times(remaining).div(whole), minorUnitDigits, rounding);
   return { rebate: rebate.toFixed(minorUnitDigits), charge: amount.minus(rebate).toFixed(minorUnitDigits) };

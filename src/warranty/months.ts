@@ -1,5 +1,14 @@
 import { addMonths } from "date-fns";
-import { dayNumber, type PlainDate, plainDate, plainDateOf, UtcDate, utcContext } from "../numeric/index.js";
+import {
+  calendarOf,
+  type PlainDate,
+  plainDate,
+  plainDateOf,
+  requireDay,
+  UtcDate,
+  utcContext,
+  wrongArgument,
+} from "../numeric/index.js";
 import type { LastCoveredDay, MonthCount } from "./terms.js";
 
 const DAY_MS = 86_400_000;
@@ -7,13 +16,6 @@ const inUtc = { in: utcContext };
 
 /** Mean month of the Gregorian calendar in days: 365.2425 / 12. */
 export const MEAN_MONTH_DAYS = 30.436875;
-
-/** Day number of a date that must be one. */
-export function dayOf(date: PlainDate, name: string): number {
-  const day = dayNumber(date);
-  if (Number.isNaN(day)) throw new RangeError(`${name}: received ${date}, expected a date YYYY-MM-DD`);
-  return day;
-}
 
 const asDate = (day: number): UtcDate => new UtcDate(day * DAY_MS);
 
@@ -32,23 +34,19 @@ const asDate = (day: number): UtcDate => new UtcDate(day * DAY_MS);
  * ```
  */
 export function addMonthsFrom(anchor: PlainDate, months: number): PlainDate {
-  if (!Number.isInteger(months)) throw new RangeError(`months: received ${months}, expected a whole number`);
-  const day = dayOf(anchor, "anchor");
+  if (!Number.isInteger(months)) wrongArgument("months", months, "a whole number");
+  const start = requireDay("anchor", anchor);
+  const { year, month, day } = calendarOf(start);
   // Every month has days 1 to 28: there only the month's number moves. Where a month end can clamp, date-fns decides.
-  if (anchor.slice(8) > "28") return plainDate(+addMonths(asDate(day), months, inUtc) / DAY_MS);
-  const month = monthNumber(anchor) + months;
-  const year = Math.floor(month / 12);
-  return plainDateOf(year, month - 12 * year + 1, Number(anchor.slice(8)));
-}
-
-/** Months since year 0 of a valid date. */
-function monthNumber(date: PlainDate): number {
-  return 12 * Number(date.slice(0, 4)) + Number(date.slice(5, 7)) - 1;
+  if (day > 28) return plainDate(+addMonths(asDate(start), months, inUtc) / DAY_MS);
+  const moved = month - 1 + months;
+  const years = Math.floor(moved / 12);
+  return plainDateOf(year + years, moved - 12 * years + 1, day);
 }
 
 /** Days from one date to the other. */
 export function countDays(from: PlainDate, to: PlainDate): number {
-  return dayOf(to, "to") - dayOf(from, "from");
+  return requireDay("to", to) - requireDay("from", from);
 }
 
 /**
@@ -72,18 +70,20 @@ export function countDays(from: PlainDate, to: PlainDate): number {
  * ```
  */
 export function countMonths(from: PlainDate, to: PlainDate, convention: MonthCount): number {
-  const start = dayOf(from, "from");
-  const end = dayOf(to, "to");
-  if (end < start) throw new RangeError(`to: received ${to}, expected ${from} or later`);
+  const start = requireDay("from", from);
+  const end = requireDay("to", to);
+  if (end < start) wrongArgument("to", to, `${from} or later`);
   if (convention === "days") return (end - start) / MEAN_MONTH_DAYS;
-  const calendar = monthNumber(to) - monthNumber(from);
+  const first = calendarOf(start);
+  const last = calendarOf(end);
+  const calendar = 12 * (last.year - first.year) + last.month - first.month;
   if (convention === "calendar") return calendar;
-  if (convention === "completed-day-of-month") return to.slice(8) < from.slice(8) ? calendar - 1 : calendar;
+  if (convention === "completed-day-of-month") return last.day < first.day ? calendar - 1 : calendar;
   const anniversary = addMonthsFrom(from, calendar);
   const completed = anniversary > to ? calendar - 1 : calendar;
   if (convention === "completed-clamped") return completed;
   if (convention === "started") return anniversary === to ? completed : completed + 1;
-  throw new RangeError(`convention: received ${convention}, expected a key of policyConventions.monthCount`);
+  wrongArgument("convention", convention, "a key of policyConventions.monthCount");
 }
 
 /**
@@ -110,4 +110,5 @@ export function lastCoveredDay(start: PlainDate, months: number, convention: Las
     : anniversary;
 }
 
-export const addDaysTo = (date: PlainDate, days: number): PlainDate => plainDate(dayOf(date, "date") + days);
+export const addDaysTo = (date: PlainDate, days: number): PlainDate =>
+  plainDate(requireDay("date", date) + days);

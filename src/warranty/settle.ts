@@ -73,8 +73,7 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
     if (coverage.shelfAge) settlement.shelfAge = coverage.shelfAge;
     return settlement;
   };
-  if (eligibility?.answer === "excluded")
-    return result("not-covered", ["excluded", ...eligibility.evidence]);
+  if (eligibility?.answer === "excluded") return result("not-covered", ["excluded", ...eligibility.evidence]);
 
   const reasons: SettlementReason[] = [...coverage.reasons];
   if (!eligibility) reasons.push("eligibility-not-stated");
@@ -153,8 +152,9 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
     if (typeof ledger === "string") return dated("cannot-tell", [ledger, ...reasons]);
     if (derivation) for (const line of ledger.lines) derivation.push(stepOf(line, terms.currency));
     const renewed = terms.replacementTerm === "new";
-    const why = [...ledger.reasons, ...reasons];
-    if (!reading.statutory) why.unshift(free ? "within-free-period" : "within-prorated-period");
+    const why: SettlementReason[] = [];
+    if (!reading.statutory) why.push(free ? "within-free-period" : "within-prorated-period");
+    why.push(...ledger.reasons, ...reasons);
     const settlement = dated(free ? "free-replacement" : "prorated", why, ledger.lines);
     if (ledger.rebate !== undefined) settlement.rebate = ledger.rebate;
     settlement.charge = ledger.charge;
@@ -184,10 +184,11 @@ function openReadings({ terms, purchase, eligibility }: Claim, coverage: Coverag
   }
   if (statutory !== "no" && terms.statutoryFloor) {
     const { months } = terms.statutoryFloor;
-    for (const one of cases) {
-      const until = addMonthsFrom((purchase.receipt && purchase.soldOn) || one.startedOn, months);
-      const longer = until > one.lastCoveredDay ? { lastCoveredDay: until } : {};
-      readings.push({ ...one, phase: "free", statutory: true, ...longer });
+    for (const { term, startedOn, lastCoveredDay: last } of cases) {
+      const until = addMonthsFrom((purchase.receipt && purchase.soldOn) || startedOn, months);
+      // biome-ignore lint/complexity/useMathMinMax: dates as text
+      const lastCoveredDay = until > last ? until : last;
+      readings.push({ phase: "free", term, startedOn, lastCoveredDay, statutory: true });
     }
   }
   if (eligibility?.answer === "not-yet") readings.push(DENIED);

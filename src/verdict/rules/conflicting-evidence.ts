@@ -1,20 +1,29 @@
+import { conformanceProbability } from "../conformance.js";
 import { finding } from "../finding.js";
 import type { Rule } from "../rule.js";
 
-/** A load test and an estimate that each decide, in opposite directions: one of the two readings is wrong. */
+/** Two readings of ability that each decide, in opposite directions, a load test or two estimates: one is wrong. */
 export const conflictingEvidence: Rule = {
   code: "conflicting-evidence",
   stage: "conflict",
   source: "crankworthy-policy",
   standing: "our-choice",
-  weigh: ({ policy, ability, reachesServiceable, loadTest, chargeSufficient }) => {
-    if (!ability || reachesServiceable === undefined) return undefined;
-    const estimateHigh = reachesServiceable >= policy.acceptProbability;
-    const estimateLow = chargeSufficient && 1 - reachesServiceable >= policy.rejectProbability;
-    if (!((loadTest === "passed" && estimateLow) || (loadTest === "failed" && estimateHigh)))
-      return undefined;
+  weigh: ({ evidence, policy, loadTest, chargeSufficient }) => {
+    let high = loadTest === "passed";
+    let low = loadTest === "failed";
+    let lowest = Number.POSITIVE_INFINITY;
+    let highest = Number.NEGATIVE_INFINITY;
+    for (const { ratio } of evidence.abilities) {
+      const reaches = conformanceProbability(ratio, { lower: policy.serviceableFraction });
+      if (reaches >= policy.acceptProbability) high = true;
+      // Short of charge a low estimate contradicts nothing.
+      else if (chargeSufficient && 1 - reaches >= policy.rejectProbability) low = true;
+      lowest = Math.min(lowest, ratio.value);
+      highest = Math.max(highest, ratio.value);
+    }
+    if (!high || !low || evidence.abilities.length === 0) return undefined;
     return {
-      findings: [finding("ability-evidence-disagrees", "warning", { loadTest, ratio: ability.ratio.value })],
+      findings: [finding("ability-evidence-disagrees", "warning", { loadTest, lowest, highest })],
       decision: { condition: "not-established", action: "repeat" },
     };
   },

@@ -29,8 +29,8 @@ export const loadTest: Rule = {
     };
     const shown = { marginVolts: test.marginVolts.value, probability: test.passProbability };
     if (outcome === "passed")
-      // The estimate, where there is one, measures ability in the label's own terms and decides after this rule.
-      return reachesServiceable === undefined
+      // The estimate, where it can be judged, measures ability in the label's own terms and decides after this rule.
+      return reachesServiceable === undefined || !chargeSufficient
         ? {
             findings: [finding("load-test-passed", "note", shown, limit)],
             decision: { condition: "serviceable", action: "keep" },

@@ -25,6 +25,11 @@ export const systemVoltage: Rule = {
           findings: [finding("no-voltage", "warning", measured)],
           decision: { condition: "not-established", action: "repeat" },
         };
+      case "not-at-rest":
+        return {
+          findings: [finding("voltage-above-rest", "warning", measured)],
+          decision: { condition: "not-established", action: "repeat" },
+        };
       case "reversed":
         return {
           findings: [finding("reversed-polarity", "warning", measured)],

@@ -5,7 +5,7 @@ import type { Facts, Rule, RuleOutcome } from "../rule.js";
 export const tooLittleCharge: Rule = {
   code: "too-little-charge",
   stage: "charge",
-  source: "tm-9-6140",
+  source: "charge-before-load",
   standing: "read",
   weigh: (facts) => {
     // A cell that is missing after a full charge explains the voltage: nothing is left to charge.
@@ -42,8 +42,8 @@ function chargeFindings({
   const limit: FindingLimit = {
     value: policy.sufficientCharge,
     unit: "1",
-    source: "crankworthy-policy",
-    standing: "our-choice",
+    source: "charge-before-load",
+    standing: "read",
   };
   const shown = { stateOfCharge: charge.stateOfCharge.value, probability: chargeProbability };
   const findings: Finding[] = [];

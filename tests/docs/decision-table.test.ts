@@ -1,0 +1,13 @@
+import { readFileSync } from "node:fs";
+import { rules } from "crankworthy/verdict";
+import { expect, it } from "vitest";
+import { decisionTable } from "./decision-table.js";
+
+it("docs/rules.md is what the rules say (npm run rules writes it)", () => {
+  expect(readFileSync("docs/rules.md", "utf8")).toBe(decisionTable());
+  expect(
+    decisionTable()
+      .split("\n")
+      .filter((line) => /^\| \d/.test(line)),
+  ).toHaveLength(rules.length);
+});

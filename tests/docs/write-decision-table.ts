@@ -1,0 +1,4 @@
+import { writeFileSync } from "node:fs";
+import { decisionTable } from "./decision-table.js";
+
+writeFileSync("docs/rules.md", decisionTable());
