@@ -82,12 +82,8 @@ export function facts(evidence: Evidence, policy: DecisionPolicy): Facts {
 
 /** A gravity spread that shows a failed cell: after a full charge, with mixed acid, beyond doubt. */
 export function provenSpread({ cells, chargeCompleted }: Evidence, policy: DecisionPolicy): boolean {
-  return (
-    chargeCompleted &&
-    cells !== undefined &&
-    cells.mixed &&
-    cells.exceedProbability >= policy.rejectProbability
-  );
+  if (!chargeCompleted || !cells?.mixed) return false;
+  return cells.exceedProbability >= policy.rejectProbability;
 }
 
 function outcomeOf(test: LoadTestEvidence, policy: DecisionPolicy): Facts["loadTest"] {

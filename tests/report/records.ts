@@ -177,6 +177,8 @@ export const records: Readonly<Record<string, BatteryRecord>> = {
   }),
   veryFlat: changed({ conditions: { chargeCompleted: false }, measurements: { restVolts: 9.2, ...weak } }),
   chargeLow: changed({ conditions: { chargeCompleted: false }, measurements: { restVolts: 12.2 } }),
+  stillOnCharge: changed({ measurements: { restVolts: 14.2 } }),
+  clampsOff: changed({ measurements: { cranking: { standard: "sae-j537", amperes: 4 } } }),
   chargeLowNoTemperature: changed({
     conditions: { chargeCompleted: false, temperatureCelsius: undefined },
     measurements: { restVolts: 12.1, ...weak },

@@ -146,10 +146,10 @@ describe("answers", () => {
     expect(groups).toEqual(["Hazards:", "Defects:"]);
   });
 
-  it("number the steps and give the charge its figures; 25 °C is said when it was assumed", () => {
+  it("number the steps and give the charge its figures; the temperature it is meant for is said", () => {
     const [charge, rest] = show("chargeLowNoTemperature", "What to do next?");
     expect(charge).toMatch(
-      /^1\. Charge it fully with 6 to 8 A up to 14\.\d\d V \(for 25 °C\), about [\d.]+ to [\d.]+ h\./,
+      /^1\. Charge it fully with 6 to 8 A up to 14\.\d\d V \(for 20 °C\), about [\d.]+ to [\d.]+ h\./,
     );
     expect(rest).toBe("2. Let it rest for 8 h without charger or load.");
     expect(show("chargeLow", "What to do next?")[0]).not.toContain("for 25 °C");
@@ -157,7 +157,7 @@ describe("answers", () => {
 
   it("tell to put right what forbids charging before the charge", () => {
     const [first, second] = show("acidLow", "What to do next?");
-    expect(first).toMatch(/^1\. Cover the plates/);
+    expect(first).toMatch(/^1\. Where it has caps, cover the plates/);
     expect(second).toMatch(/^2\. Charge it fully/);
   });
 
