@@ -34,7 +34,10 @@ describe.each(systems)("%s against cdigit", (system, other, alphabet) => {
         text.filter((tail) => tail.length > 1),
         (data, tail) => {
           const whole = data + tail;
-          expect(hasValidCheck(system, whole)).toBe(other.validate(whole));
+          // Check values lie in 02..98; 99, 00 and 01 satisfy the congruence too, and only we refuse them.
+          if (system === "mod-97-10" && /(?:99|00|01)$/.test(whole))
+            expect(hasValidCheck(system, whole)).toBe(false);
+          else expect(hasValidCheck(system, whole)).toBe(other.validate(whole));
         },
       ),
       { numRuns: 10_000 },
