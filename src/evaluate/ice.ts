@@ -5,8 +5,9 @@ import {
 } from "../charge-state/index.js";
 import { type Estimate, isRefusal, normalCdf } from "../numeric/index.js";
 
-/** Ice is reckoned with from this probability on: a missed one can burst a case. Our choice. */
-const ICE_PROBABILITY = 0.05;
+/** Ice is reckoned with from this probability on. Our choice: a missed one can burst a case; below it the step before any
+ *  charge in the cold still is to warm the battery and look. */
+const ICE_PROBABILITY = 0.15;
 
 /** Below the voltages that acid can give, what is left is nearly water. Gravity 25/25, our choice. */
 const NEARLY_WATER: Estimate = { value: 1.05, standardUncertainty: 0.03 };
