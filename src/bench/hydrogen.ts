@@ -1,4 +1,5 @@
 import { requireFinite } from "../numeric/index.js";
+import type { FigureFrom } from "./charge-plan.data.js";
 
 /** Current that produces gas, stationary form [mA/Ah]; EN 50272-2:2001, Table 1, from memory. */
 export const stationaryGasMilliamperesPerAmpereHour = {
@@ -17,6 +18,16 @@ export const workshopGasAmperesPer100AmpereHours = {
   "w-taper": 7,
 } as const;
 
+/** Where the two forms and their gas currents come from; the gas currents of the workshop form stand on the same page. */
+export const ventilationProvenance = {
+  stationary: ["en-62485-stationary", "secondary"],
+  stationaryGasCurrents: ["en-62485-gas-currents", "from-memory"],
+  workshop: ["en-62485-workshop", "secondary"],
+} as const satisfies Record<string, FigureFrom>;
+
+// More than any workshop has; larger numbers are a mistake, and their product no number.
+const MOST = 1e6;
+
 /** Air flow for one battery: number of cells, gas current in the unit of the form, capacity [Ah], batteries at once. */
 export interface VentilationInput {
   readonly cells?: number;
@@ -26,10 +37,10 @@ export interface VentilationInput {
 }
 
 function flow({ cells = 6, gasCurrent, capacityAmpereHours, batteries = 1 }: VentilationInput): number {
-  requireFinite("cells", cells, 1);
-  requireFinite("gasCurrent", gasCurrent, 0);
-  requireFinite("capacityAmpereHours", capacityAmpereHours, 0);
-  requireFinite("batteries", batteries, 0);
+  requireFinite("cells", cells, 1, MOST);
+  requireFinite("gasCurrent", gasCurrent, 0, MOST);
+  requireFinite("capacityAmpereHours", capacityAmpereHours, 0, MOST);
+  requireFinite("batteries", batteries, 0, MOST);
   return 0.05 * batteries * cells * gasCurrent * capacityAmpereHours;
 }
 
@@ -88,7 +99,7 @@ export function naturalVentilation(airFlowCubicMetresPerHour: number): {
   readonly openingSquareCentimetres: number;
   readonly freeVolumeCubicMetres: number;
 } {
-  requireFinite("airFlowCubicMetresPerHour", airFlowCubicMetresPerHour, 0);
+  requireFinite("airFlowCubicMetresPerHour", airFlowCubicMetresPerHour, 0, MOST);
   return {
     openingSquareCentimetres: 28 * airFlowCubicMetresPerHour,
     freeVolumeCubicMetres: 2.5 * airFlowCubicMetresPerHour,

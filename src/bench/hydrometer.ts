@@ -1,4 +1,12 @@
-import { type Estimate, probabilityPositive, type Refusal, refuse, requireFinite } from "../numeric/index.js";
+import {
+  type Estimate,
+  probabilityPositive,
+  type Refusal,
+  refuse,
+  requireFinite,
+  requireKey,
+} from "../numeric/index.js";
+import { derive, deriveProbability } from "../sources/derive.js";
 import type { Derivation, SourceId, Standing } from "../sources/index.js";
 
 /** A published limit for the gravity spread between cells. */
@@ -21,11 +29,21 @@ export const spreadLimits = {
 // Two readings of ±0.005 added linearly, rectangular.
 const SPREAD_UNCERTAINTY = 0.01 / Math.sqrt(3);
 
+// A dead cell reads about 1.00; reading error and a correction for cold acid (−0.032 at most in print) may take it below.
+const LOWEST_GRAVITY = 0.985;
+
+/** Gravities below which a cell, or the mean after a full charge, is remarkable. */
+export const gravityFlags = {
+  "cell-below-1.100": { limit: 1.1, source: "tm-9-6140-spread", standing: "read" },
+  "cell-below-1.150": { limit: 1.15, source: "tm-5-3740-cell", standing: "read" },
+  "mean-below-1.225": { limit: 1.225, source: "tm-5-3805-281-spread", standing: "read" },
+} as const satisfies Record<HydrometerFlag, SpreadLimit>;
+
 export type HydrometerFlag = "cell-below-1.100" | "cell-below-1.150" | "mean-below-1.225";
 export type HydrometerFault = "not-fully-charged" | "water-not-mixed";
 
 export interface CellGravityInput {
-  /** Specific gravity of each cell from the positive post on, at 80 °F [1] (1.000..1.400), at least two. */
+  /** Specific gravity of each cell from the positive post on, at 80 °F [1] (0.985..1.400), at least two. */
   readonly gravities: readonly number[];
   /** Added to each reading when they are not yet at 80 °F [1], default 0. */
   readonly correction?: number;
@@ -57,7 +75,7 @@ export interface CellGravityOutcome {
  * failed cell.
  *
  * @param input see {@link CellGravityInput}
- * @param derivation receives the step when given
+ * @param derivation receives the steps when given
  * @returns spread [1] with probability of exceeding the limit; refusal for fewer than two cells or impossible gravities
  *
  * Equation: spread = highest − lowest, ±0.010 (linear sum of two ±0.005 readings, rectangular, our choice); P = Φ((spread − limit)/u).
@@ -76,6 +94,8 @@ export function judgeCellGravities(
   derivation?: Derivation,
 ): CellGravityOutcome | Refusal<"too-few-cells" | "gravity-out-of-range"> {
   const { gravities, correction = 0, limit = "usual", afterFullCharge, waterAdded = false } = input;
+  requireFinite("correction", correction);
+  requireKey("limit", limit, spreadLimits);
   if (gravities.length < 2)
     return refuse("too-few-cells", "A spread needs at least two cells.", "Readings of all cells.");
   let lowest = Number.POSITIVE_INFINITY;
@@ -84,11 +104,11 @@ export function judgeCellGravities(
   let weakestCell = 0;
   for (let i = 0; i < gravities.length; i++) {
     const gravity = gravities[i]! + correction;
-    requireFinite(`gravities[${i}]`, gravity);
-    if (gravity < 1 || gravity > 1.4)
+    if (!Number.isFinite(gravity)) requireFinite(`gravities[${i}]`, gravity);
+    if (gravity < LOWEST_GRAVITY || gravity > 1.4)
       return refuse(
         "gravity-out-of-range",
-        `Cell ${i + 1} reads ${gravity}, outside 1.000 to 1.400.`,
+        `Cell ${i + 1} reads ${gravity}, outside 0.985 to 1.400.`,
         "The reading as specific gravity, for example 1.265.",
       );
     sum += gravity;
@@ -102,26 +122,23 @@ export function judgeCellGravities(
   const spread = { value: highest - lowest, standardUncertainty: SPREAD_UNCERTAINTY };
   const chosen = spreadLimits[limit];
   const flags: HydrometerFlag[] = [];
-  if (lowest < 1.1) flags.push("cell-below-1.100");
-  if (lowest < 1.15) flags.push("cell-below-1.150");
-  if (afterFullCharge && meanGravity < 1.225) flags.push("mean-below-1.225");
+  if (lowest < gravityFlags["cell-below-1.100"].limit) flags.push("cell-below-1.100");
+  if (lowest < gravityFlags["cell-below-1.150"].limit) flags.push("cell-below-1.150");
+  if (afterFullCharge && meanGravity < gravityFlags["mean-below-1.225"].limit) flags.push("mean-below-1.225");
   const invalidReasons: HydrometerFault[] = [];
   if (!afterFullCharge) invalidReasons.push("not-fully-charged");
   if (waterAdded) invalidReasons.push("water-not-mixed");
-  derivation?.push({
-    quantity: "gravity spread between cells",
-    formula: "highest − lowest",
-    inputs: { highest, lowest, limit: chosen.limit },
-    result: spread.value,
-    unit: "1",
-    standardUncertainty: spread.standardUncertainty,
-    source: chosen.source,
-    standing: chosen.standing,
-  });
+  const beyond = { value: spread.value - chosen.limit, standardUncertainty: spread.standardUncertainty };
+  const exceedProbability = probabilityPositive(beyond);
+  if (derivation) {
+    const inputs = { highest, lowest, limit: chosen.limit };
+    derive(derivation, "gravity spread between cells", "highest − lowest", inputs, spread, "1", chosen);
+    deriveProbability(derivation, "probability that the spread exceeds its limit", beyond, exceedProbability);
+  }
   return {
     spread,
     spreadLimit: chosen.limit,
-    exceedProbability: probabilityPositive({ ...spread, value: spread.value - chosen.limit }),
+    exceedProbability,
     weakestCell,
     lowestGravity: lowest,
     meanGravity,

@@ -7,9 +7,12 @@
 export {
   type ChargeChemistry,
   type ChargeProfile,
+  chargeFactorRange,
   chargeProfiles,
   chargeStopCriteria,
   chargingForbidden,
+  deepDischargeJudgement,
+  type FigureFrom,
   type StopCriterion,
 } from "./charge-plan.data.js";
 export {
@@ -18,9 +21,7 @@ export {
   type ChargePlanInput,
   type ChargePlanRefusal,
   chargeCapacityAmpereHours,
-  chargeFactorRange,
   chargeHours,
-  deepDischargeJudgement,
   planCharge,
 } from "./charge-plan.js";
 export { judgeThreeMinuteCharge, leastAcceptedAmperes, type ThreeMinuteOutcome } from "./charge-response.js";
@@ -29,12 +30,14 @@ export {
   stationaryAirFlowCubicMetresPerHour,
   stationaryGasMilliamperesPerAmpereHour,
   type VentilationInput,
+  ventilationProvenance,
   workshopAirFlowCubicMetresPerHour,
   workshopGasAmperesPer100AmpereHours,
 } from "./hydrogen.js";
 export {
   type CellGravityInput,
   type CellGravityOutcome,
+  gravityFlags,
   type HydrometerFault,
   type HydrometerFlag,
   judgeCellGravities,

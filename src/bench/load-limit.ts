@@ -1,4 +1,13 @@
-import { type Estimate, type Refusal, refuse, requireFinite } from "../numeric/index.js";
+import {
+  type Estimate,
+  type Refusal,
+  refuse,
+  requireEstimate,
+  requireKey,
+  requirePositive,
+} from "../numeric/index.js";
+import { derive } from "../sources/derive.js";
+import type { Derivation } from "../sources/index.js";
 import { fahrenheitFromCelsius } from "../temperature/index.js";
 import { type LoadLimitProfile, loadLimitProfiles } from "./load-test.data.js";
 
@@ -15,6 +24,7 @@ export interface LoadTestCurrent {
  * Current to draw in an adjustable-load test, and by which rule.
  *
  * @param known cold-cranking rating [A] and 20 h capacity [Ah], either or both (> 0)
+ * @param derivation receives the step when given
  * @returns current [A]: half the rating; three times the capacity only when no rating is known; refusal with neither
  *
  * Source: vocational texts and workshop manuals (read); the order of the rules is our choice.
@@ -27,24 +37,33 @@ export interface LoadTestCurrent {
  * "amperes" in plain && plain.amperes; // => 180
  * ```
  */
-export function loadTestCurrentAmperes(known: {
-  readonly coldCrankingAmperes?: number;
-  readonly capacityAmpereHours?: number;
-}): LoadTestCurrent | Refusal<"no-rating"> {
+export function loadTestCurrentAmperes(
+  known: { readonly coldCrankingAmperes?: number; readonly capacityAmpereHours?: number },
+  derivation?: Derivation,
+): LoadTestCurrent | Refusal<"no-rating"> {
   const { coldCrankingAmperes: rating, capacityAmpereHours: capacity } = known;
-  if (rating !== undefined) requireFinite("coldCrankingAmperes", rating, Number.MIN_VALUE);
-  if (capacity !== undefined) {
-    requireFinite("capacityAmpereHours", capacity, Number.MIN_VALUE);
-    if (rating === undefined) return { amperes: 3 * capacity, rule: "three-times-capacity" };
-    return { amperes: rating / 2, rule: "half-cranking-rating", otherRuleAmperes: 3 * capacity };
+  if (rating !== undefined) requirePositive("coldCrankingAmperes", rating);
+  if (capacity !== undefined) requirePositive("capacityAmpereHours", capacity);
+  if (rating !== undefined) {
+    derive(derivation, "load of the load test", "rating / 2", { rating }, rating / 2, "A", HALF_RATING);
+    const half = { amperes: rating / 2, rule: "half-cranking-rating" } as const;
+    return capacity === undefined ? half : { ...half, otherRuleAmperes: 3 * capacity };
   }
-  if (rating !== undefined) return { amperes: rating / 2, rule: "half-cranking-rating" };
+  if (capacity !== undefined) {
+    const inputs = { capacity };
+    derive(derivation, "load of the load test", "3 × capacity", inputs, 3 * capacity, "A", THREE_CAPACITY);
+    return { amperes: 3 * capacity, rule: "three-times-capacity" };
+  }
   return refuse(
     "no-rating",
     "Neither cold-cranking rating nor capacity is known.",
     "The rating or the capacity on the label.",
   );
 }
+
+const HALF_RATING = { source: "load-half-rating", standing: "read" } as const;
+const THREE_CAPACITY = { source: "load-three-capacity", standing: "read" } as const;
+const COLUMNS = { 12: 1, 6: 2 } as const;
 
 export type LoadLimitRefusal = Refusal<"temperature-outside-table" | "no-six-volt-column">;
 
@@ -71,9 +90,11 @@ export function loadTestLimitVolts(
 ): Estimate | LoadLimitRefusal {
   const { profile = "usual", nominalVolts = 12 } = options;
   const celsius = temperatureCelsius.value;
-  requireFinite("temperatureCelsius", celsius);
+  requireEstimate("temperatureCelsius", temperatureCelsius);
+  requireKey("profile", profile, loadLimitProfiles);
+  requireKey("nominalVolts", String(nominalVolts), COLUMNS);
   const table: LoadLimitProfile = loadLimitProfiles[profile];
-  const column = nominalVolts === 12 ? 1 : 2;
+  const column = COLUMNS[nominalVolts];
   if (table.rows[0]![column] === undefined)
     return refuse("no-six-volt-column", `The profile ${profile} has no 6 V column.`, "The profile usual.");
   const read = limitAt(table, column, celsius);

@@ -98,7 +98,8 @@ export const loadLimitProfiles = {
     source: "workshop-load-fixed",
     standing: "read",
   },
-  // An outlier: meant for three times the capacity; another page of the same set prints 9.6 V.
+  // An outlier: meant for three times the capacity; another page of the same set prints 9.6 V. It prints no temperature: the
+  // range is that of `room-temperature-only`, our choice.
   "outlier-10.5": {
     unit: "C",
     rows: [

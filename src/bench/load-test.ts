@@ -1,4 +1,11 @@
-import { type Estimate, probabilityPositive, requireFinite } from "../numeric/index.js";
+import {
+  type Estimate,
+  probabilityPositive,
+  requireEstimate,
+  requireFinite,
+  requireKey,
+} from "../numeric/index.js";
+import { derive, deriveProbability } from "../sources/derive.js";
 import type { Derivation } from "../sources/index.js";
 import {
   type LoadLimitRefusal,
@@ -16,6 +23,14 @@ const DURATION_TOLERANCE_SECONDS = 2;
 // Our choice: held within ±5 % is on the mark, beyond ±10 % the limit no longer belongs to the load.
 const LOAD_NEAR = 0.05;
 const LOAD_FAR = 0.1;
+// Our choice: gas and the larger part of the surface charge need about an hour to go ("no load test on a freshly charged,
+// gassing battery", workshop practice; gassing up to 1 h after the charger is off, a stationary-battery text).
+const GASSING_HOURS = 1;
+/** No reading of a workshop is larger. */
+const MOST = 1e6;
+
+const CHARGE_RULE = { source: "charge-before-load", standing: "read" } as const;
+const MARGIN_RULE = { source: "load-half-rating", standing: "read" } as const;
 
 /** Why an outcome does not count. `harder` conditions spare a pass, `easier` ones spare a failure. */
 export type LoadTestFault =
@@ -26,7 +41,8 @@ export type LoadTestFault =
   | "duration-too-long"
   | "load-too-low"
   | "load-too-high"
-  | "load-basis-unknown";
+  | "load-basis-unknown"
+  | "just-charged";
 
 export type LoadTestNote =
   | "charge-uncertain"
@@ -43,6 +59,10 @@ export interface LoadTestInput {
   /** Of the electrolyte [°C]; unknown: judged against the highest limit of the table, where only a pass counts. */
   readonly temperatureCelsius?: Estimate;
   readonly stateOfCharge?: Estimate;
+  /** Since the end of the last charge or drive [h] (≥ 0); left out: not known, not judged. */
+  readonly hoursSinceCharge?: number;
+  /** Surface charge was drawn off before the test by lamps or a load; then the hours do not matter. */
+  readonly surfaceChargeRemoved?: boolean;
   /** Cold-cranking rating [A]. */
   readonly ratedCrankingAmperes?: number;
   readonly capacityAmpereHours?: number;
@@ -68,20 +88,22 @@ export interface LoadTestOutcome {
 }
 
 // Conditions that make the test easier than meant: a pass proves nothing, a failure still does.
-const EASIER: readonly LoadTestFault[] = ["duration-too-short", "load-too-low"];
+const EASIER: readonly LoadTestFault[] = ["duration-too-short", "load-too-low", "just-charged"];
 
 /**
  * Judges an adjustable-load test: margin to the limit with the uncertainty of both, and whether the test may count.
  *
  * In scope: one battery, constant load, 15 s. Out of scope: what to do next (a first low result means charge and
- * repeat), frozen or gassing batteries, surface charge.
+ * repeat), frozen batteries.
  *
  * @param input see {@link LoadTestInput}
  * @param derivation receives the steps when given
  * @returns margin [V], probability, validity with reasons; refusal where the table says nothing about the temperature
  *
  * Validity (our choice over the sources): charge of at least 75 % more likely than not (a note up to 95 %), 13 to 17 s, load within
- * ±10 % of half the rating (a note beyond ±5 %), or of three times the capacity when no rating is known.
+ * ±10 % of half the rating (a note beyond ±5 %), or of three times the capacity when no rating is known; at least 1 h
+ * since a charge or drive, where the time is given, unless surface charge was drawn off: before, gas and surface charge
+ * hold the voltage up, so a pass does not stand and a failure does.
  * Equation: pass probability = Φ((V − limit)/√(u(V)² + u(limit)²)). Source: see {@link loadTestLimitVolts}.
  * @example
  * ```ts
@@ -105,10 +127,14 @@ export function judgeLoadTest(
 ): LoadTestOutcome | LoadLimitRefusal {
   const { volts, loadAmperes, seconds, temperatureCelsius, stateOfCharge, profile = "usual" } = input;
   const { nominalVolts = 12, ratedCrankingAmperes, capacityAmpereHours } = input;
-  requireFinite("volts", volts, 0);
-  requireFinite("voltsStandardUncertainty", input.voltsStandardUncertainty, 0);
-  requireFinite("loadAmperes", loadAmperes, 0);
-  requireFinite("seconds", seconds, 0);
+  const { hoursSinceCharge, surfaceChargeRemoved = false } = input;
+  requireFinite("volts", volts, 0, MOST);
+  requireFinite("voltsStandardUncertainty", input.voltsStandardUncertainty, 0, MOST);
+  requireFinite("loadAmperes", loadAmperes, 0, MOST);
+  requireFinite("seconds", seconds, 0, MOST);
+  requireKey("profile", profile, loadLimitProfiles);
+  if (stateOfCharge) requireEstimate("stateOfCharge", stateOfCharge);
+  if (hoursSinceCharge !== undefined) requireFinite("hoursSinceCharge", hoursSinceCharge, 0);
   const invalidReasons: LoadTestFault[] = [];
   const notes: LoadTestNote[] = [];
 
@@ -125,15 +151,31 @@ export function judgeLoadTest(
 
   let chargeSufficientProbability: number | undefined;
   if (stateOfCharge) {
-    requireFinite("stateOfCharge", stateOfCharge.value);
-    chargeSufficientProbability = probabilityPositive({
+    const above = {
       value: stateOfCharge.value - LOAD_TEST_MINIMUM_CHARGE,
       standardUncertainty: stateOfCharge.standardUncertainty,
-    });
+    };
+    chargeSufficientProbability = probabilityPositive(above);
+    if (derivation) {
+      const inputs = { charge: stateOfCharge.value, least: LOAD_TEST_MINIMUM_CHARGE };
+      derive(
+        derivation,
+        "charge above the least for a load test",
+        "charge − least",
+        inputs,
+        above,
+        "1",
+        CHARGE_RULE,
+      );
+      const quantity = "probability of enough charge for a load test";
+      deriveProbability(derivation, quantity, above, chargeSufficientProbability);
+    }
     if (chargeSufficientProbability < 0.5) invalidReasons.push("charge-below-75-percent");
     else if (chargeSufficientProbability < 0.95) notes.push("charge-uncertain");
   } else invalidReasons.push("charge-unknown");
 
+  if (hoursSinceCharge !== undefined && hoursSinceCharge < GASSING_HOURS && !surfaceChargeRemoved)
+    invalidReasons.push("just-charged");
   if (seconds < DURATION_SECONDS - DURATION_TOLERANCE_SECONDS) invalidReasons.push("duration-too-short");
   if (seconds > DURATION_SECONDS + DURATION_TOLERANCE_SECONDS) invalidReasons.push("duration-too-long");
 
@@ -160,29 +202,28 @@ export function judgeLoadTest(
     standardUncertainty: Math.hypot(input.voltsStandardUncertainty, limitVolts.standardUncertainty),
   };
   const passProbability = probabilityPositive(marginVolts);
-  const { source, standing } = loadLimitProfiles[profile];
-  derivation?.push(
-    {
-      quantity: "load-test limit",
-      formula: "straight line between the rows of the table",
-      inputs: { temperature: temperatureCelsius?.value ?? "unknown", profile, nominalVolts },
-      result: limitVolts.value,
-      unit: "V",
-      standardUncertainty: limitVolts.standardUncertainty,
-      source,
-      standing,
-    },
-    {
-      quantity: "load-test margin",
-      formula: "voltage under load − limit",
-      inputs: { voltage: volts, limit: limitVolts.value, load: loadAmperes, seconds },
-      result: marginVolts.value,
-      unit: "V",
-      standardUncertainty: marginVolts.standardUncertainty,
-      source: "load-half-rating",
-      standing: "read",
-    },
-  );
+  if (derivation) {
+    derive(
+      derivation,
+      "load-test limit",
+      "straight line between the rows of the table",
+      { temperature: temperatureCelsius?.value ?? "unknown", profile, nominalVolts },
+      limitVolts,
+      "V",
+      loadLimitProfiles[profile],
+    );
+    const inputs = { voltage: volts, limit: limitVolts.value, load: loadAmperes, seconds };
+    derive(
+      derivation,
+      "load-test margin",
+      "voltage under load − limit",
+      inputs,
+      marginVolts,
+      "V",
+      MARGIN_RULE,
+    );
+    deriveProbability(derivation, "load-test pass probability", marginVolts, passProbability);
+  }
   return {
     limitVolts,
     marginVolts,

@@ -2,11 +2,17 @@ import {
   COVERAGE_FACTOR_95,
   type Estimate,
   rectangularUncertainty,
+  requireEstimate,
   requireFinite,
+  requireKey,
 } from "../numeric/index.js";
 import type { Derivation } from "../sources/index.js";
 
 export type CellSignature = "six-cells" | "cells-missing" | "ambiguous" | "between";
+
+const SITUATIONS = { rested: 0, "on-charge": 0 };
+/** No reading of a workshop is larger. */
+const MOST = 1e6;
 
 export interface MissingCellInput {
   /** Terminal voltage of a 12 V battery, rested without load, or on charge [V] (≥ 0). */
@@ -49,8 +55,10 @@ export interface MissingCellOutcome {
  */
 export function readMissingCells(input: MissingCellInput, derivation?: Derivation): MissingCellOutcome {
   const { volts, voltsStandardUncertainty, situation = "rested", chargedBefore } = input;
-  requireFinite("volts", volts, 0);
-  requireFinite("voltsStandardUncertainty", voltsStandardUncertainty, 0);
+  requireFinite("volts", volts, 0, MOST);
+  requireFinite("voltsStandardUncertainty", voltsStandardUncertainty, 0, MOST);
+  requireKey("situation", situation, SITUATIONS);
+  if (input.sixCellVolts) requireEstimate("sixCellVolts", input.sixCellVolts);
   const onCharge = situation === "on-charge";
   const expected = input.sixCellVolts ?? {
     value: onCharge ? 14.4 : 12.75,

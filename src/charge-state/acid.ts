@@ -1,5 +1,6 @@
 import { type Estimate, estimate } from "../numeric/estimate.js";
 import { pchip } from "../numeric/pchip.js";
+import type { Derivation } from "../sources/source.js";
 import {
   DENSITY_STANDARD_UNCERTAINTY,
   densityConstants,
@@ -8,6 +9,7 @@ import {
   MOLAR_MASS,
   WATER_DENSITY_25,
 } from "./acid.data.js";
+import { step } from "./derive.js";
 import { type OutsideRange, outside } from "./outside.js";
 
 /**
@@ -70,8 +72,8 @@ export function massPercentOf(strength: AcidStrength): number {
  * @param strength relative density 25/25 (1.000-1.396) or g/cm³ at 25 °C (0.99705-1.391)
  * @returns mass % (0-50), standard uncertainty about 0.06; or a refusal outside
  *
- * Equation: inverse of the density column at 25 °C, monotone cubic in mass %. Source: CARMA sulfate table (read), from
- * International Critical Tables; water at 0 %.
+ * Equation: inverse of the density column at 25 °C, monotone cubic in mass %. Source: sulfate density table of an open aerosol
+ * model (`carma-sulfate`, read), from International Critical Tables; water at 0 %.
  * @example
  * ```ts
  * import { massPercent } from "crankworthy/charge-state";
@@ -90,7 +92,7 @@ export function massPercent(strength: AcidStrength): number | OutsideRange<"acid
  * @param acid `massPercent` [%] (5-50), `temperatureCelsius` [°C] (0-100)
  * @returns g/cm³, standard uncertainty 0.0005; or a refusal outside either range
  *
- * Equation: density = c0(w) + c1(w)·T, T in kelvin. Source: CARMA sulfate table (read).
+ * Equation: density = c0(w) + c1(w)·T, T in kelvin. Source: `carma-sulfate` (read).
  * @example
  * ```ts
  * import { acidDensityGramsPerCubicCentimetre } from "crankworthy/charge-state";
@@ -155,6 +157,7 @@ export function molarityMolesPerLitre25(strength: AcidStrength): number | Outsid
  * Electrical conductivity of the acid near 25 °C; the source has no temperature term.
  *
  * @param molesPerCubicMetre concentration [mol/m³] (1000-5650)
+ * @param derivation a step is pushed here when given
  * @returns S/m with a standard uncertainty of 2 % (our choice), or a refusal outside the range
  *
  * Equation: κ = 1e-4·c·exp(6.23 − 1.34e-4·c − 1.61e-8·c²). Source: Gu, Wang and Liaw 1997 (secondary).
@@ -165,9 +168,25 @@ export function molarityMolesPerLitre25(strength: AcidStrength): number | Outsid
  * "value" in kappa && kappa.value; // => 91.8
  * ```
  */
-export function conductivitySiemensPerMetre(molesPerCubicMetre: number): Estimate | OutsideRange<"acid"> {
+export function conductivitySiemensPerMetre(
+  molesPerCubicMetre: number,
+  derivation?: Derivation,
+): Estimate | OutsideRange<"acid"> {
   const c = molesPerCubicMetre;
   if (!(c >= 1000 && c <= 5650)) return outside("acid", "1000-5650 mol/m³");
   const kappa = 1e-4 * c * Math.exp(6.23 - 1.34e-4 * c - 1.61e-8 * c * c);
+  const formula = "1e-4*c*exp(6.23 - 1.34e-4*c - 1.61e-8*c²)";
+  if (derivation)
+    step(
+      derivation,
+      "conductivity of the acid",
+      formula,
+      { c },
+      kappa,
+      "S/m",
+      0.02 * kappa,
+      "gu-wang-liaw-1997",
+      "secondary",
+    );
   return estimate(kappa, 0.02 * kappa);
 }

@@ -1,4 +1,6 @@
 import { COVERAGE_FACTOR_95, type Estimate, estimate } from "../numeric/estimate.js";
+import { requireEstimate } from "../numeric/require-estimate.js";
+import { requireFinite } from "../numeric/require-finite.js";
 import { wrongArgument } from "../numeric/wrong-argument.js";
 import type { Derivation } from "../sources/source.js";
 import { step } from "./derive.js";
@@ -63,10 +65,20 @@ export function combineCharge(
   }
   const v = voltage.stateOfCharge;
   const g = gravity.stateOfCharge;
+  for (const [name, { stateOfCharge, acidStandardUncertainty }] of [
+    ["voltage", voltage],
+    ["gravity", gravity],
+  ] as const) {
+    requireEstimate(`${name}.stateOfCharge`, stateOfCharge);
+    const most = stateOfCharge.standardUncertainty * (1 + 1e-9);
+    requireFinite(`${name}.acidStandardUncertainty`, acidStandardUncertainty, 0, most);
+  }
   const shared = Math.min(voltage.acidStandardUncertainty, gravity.acidStandardUncertainty) ** 2;
-  const ofVoltage = v.standardUncertainty ** 2 - shared;
-  const ofGravity = g.standardUncertainty ** 2 - shared;
+  const ofVoltage = Math.max(0, v.standardUncertainty ** 2 - shared);
+  const ofGravity = Math.max(0, g.standardUncertainty ** 2 - shared);
   const ofDifference = ofVoltage + ofGravity;
+  // Without any uncertainty of its own neither reading can be weighed.
+  requireFinite("gravity.stateOfCharge.standardUncertainty", ofDifference, Number.MIN_VALUE);
   const birge = (v.value - g.value) / Math.sqrt(ofDifference);
   const normalisedDifference = birge / COVERAGE_FACTOR_95;
 
@@ -87,12 +99,25 @@ export function combineCharge(
   if (derivation) {
     step(
       derivation,
+      "difference between voltage and gravity, in 95 % half-widths",
+      "(voltage - gravity)/(1.96*u)",
+      { voltage: v.value, gravity: g.value, u: Math.sqrt(ofDifference) },
+      normalisedDifference,
+      "1",
+      undefined,
+      "jcgm-100",
+      "from-memory",
+    );
+    step(
+      derivation,
       "state of charge",
       "weight*voltage + (1 - weight)*gravity",
-      { voltage: v.value, gravity: g.value, weight, normalisedDifference },
+      { voltage: v.value, gravity: g.value, weight },
       stateOfCharge.value,
       "1",
       stateOfCharge.standardUncertainty,
+      "jcgm-100",
+      "from-memory",
     );
   }
   return { stateOfCharge, consistent, agreement, normalisedDifference };

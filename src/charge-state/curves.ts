@@ -1,3 +1,4 @@
+import { requireFinite } from "../numeric/require-finite.js";
 import { wrongArgument } from "../numeric/wrong-argument.js";
 import { WATER_DENSITY_25 } from "./acid.data.js";
 import { massPercentOfDensity25 } from "./acid.js";
@@ -44,7 +45,7 @@ const calcium = /* @__PURE__ */ curveOf(acidFills.calcium);
 /** @internal */
 export const strongest: Curve = /* @__PURE__ */ curveOf(acidFills["valve-regulated"]);
 
-/** @internal */
+/** @internal RangeError for a chemistry that is none. */
 export function curveFor(chemistry: Chemistry): Curve {
   switch (chemistry) {
     case "flooded":
@@ -114,7 +115,7 @@ export function meanSlopeVolts(acid: Acid): number {
  * @returns V; or a refusal when the acid leaves the EMF model or the electrolyte would be frozen or above 60 °C
  *
  * Equation: gravity = empty + (full − empty)·SoC; V = 6·E(gravity) + 0.0012·(T − 25).
- * Sources: Bode 1977; CARMA density; gravity linear in charge: DOE-HDBK-1084-95 (read); coefficient: our choice.
+ * Sources: Bode 1977; density `carma-sulfate`; gravity linear in charge: DOE-HDBK-1084-95 (read); coefficient: our choice.
  * @example
  * ```ts
  * import { acidFills, openCircuitVolts } from "crankworthy/charge-state";
@@ -127,6 +128,10 @@ export function openCircuitVolts(battery: {
   readonly temperatureCelsius?: number;
 }): number | OutsideRange<"acid" | "temperature"> {
   const { stateOfCharge, acid, temperatureCelsius: t = 25 } = battery;
+  requireFinite("stateOfCharge", stateOfCharge);
+  requireFinite("temperatureCelsius", t);
+  requireFinite("acid.fullGravity", acid.fullGravity);
+  requireFinite("acid.emptyGravity", acid.emptyGravity);
   const gravity = acid.emptyGravity + (acid.fullGravity - acid.emptyGravity) * stateOfCharge;
   const w = massPercentOfDensity25(gravity * WATER_DENSITY_25);
   const volts = CELLS * cellVoltsOf(w);

@@ -1,4 +1,5 @@
 import { type Refusal, refuse } from "../numeric/refusal.js";
+import { requireFinite } from "../numeric/require-finite.js";
 import { WATER_DENSITY_25 } from "./acid.data.js";
 import { type AcidStrength, density25, massPercentOf, massPercentOfMolality, molalityOf } from "./acid.js";
 import { bode, MAX_MOLALITY, MIN_MOLALITY } from "./emf.data.js";
@@ -57,7 +58,7 @@ export function voltageOutside(volts: number): VoltageRefusal {
  * @returns V per cell, standard uncertainty about 2 mV; or a refusal outside
  *
  * Equation: E = 1.922 + 0.147519·L + 0.063552·L² + 0.073772·L³ + 0.033612·L⁴, L = log10(molality).
- * Source: Bode 1977 (full digits from memory; rounded electrode fits read in PyBaMM).
+ * Source: Bode 1977 (full digits from memory; rounded electrode fits read).
  * @example
  * ```ts
  * import { cellEmfVolts } from "crankworthy/charge-state";
@@ -82,6 +83,7 @@ export function cellEmfVolts(strength: AcidStrength): number | OutsideRange<"aci
  * ```
  */
 export function gravityFromVolts(openCircuitVoltsAt25Celsius: number): number | VoltageRefusal {
+  requireFinite("openCircuitVoltsAt25Celsius", openCircuitVoltsAt25Celsius);
   const w = massPercentOfVolts(openCircuitVoltsAt25Celsius);
   return Number.isNaN(w) ? voltageOutside(openCircuitVoltsAt25Celsius) : density25(w) / WATER_DENSITY_25;
 }

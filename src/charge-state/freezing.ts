@@ -1,5 +1,6 @@
 import { type Estimate, estimate } from "../numeric/estimate.js";
 import { pchip } from "../numeric/pchip.js";
+import type { Derivation } from "../sources/source.js";
 import {
   FREEZING_BOUND_MASS_PERCENT,
   FREEZING_STANDARD_UNCERTAINTY,
@@ -7,6 +8,8 @@ import {
   freezingMassPercents,
 } from "./acid.data.js";
 import { type AcidStrength, massPercentOf } from "./acid.js";
+import { step } from "./derive.js";
+import { LOWEST_GRAVITY } from "./from-gravity.data.js";
 import { type OutsideRange, outside } from "./outside.js";
 
 /** Where an acid begins to freeze: at `celsius`, or, past the end of the table, somewhere below it. */
@@ -29,9 +32,11 @@ export function freezingPointOf(massPercent: number): number {
 /**
  * Temperature at which the acid begins to freeze.
  *
- * For a battery give the weakest cell: it freezes first and bursts the case.
+ * For a battery give the weakest cell: it freezes first and bursts the case. A relative density of 0.985 to 1.000 is a
+ * dead cell read with some error, and counts as water.
  *
- * @param strength relative density 25/25 (1.000-1.300), g/cm³ at 25 °C or mass % (0-39.7)
+ * @param strength relative density 25/25 (0.985-1.300), g/cm³ at 25 °C or mass % (0-39.7)
+ * @param derivation a step is pushed here when given
  * @returns °C with a standard uncertainty of 1.5 K; `relation: "below"` above about 1.252, where the table ends at
  *   −55 °C and the true point is lower; a refusal above 1.300, where it rises again
  *
@@ -45,12 +50,29 @@ export function freezingPointOf(massPercent: number): number {
  * "celsius" in full && full.relation; // => "below"
  * ```
  */
-export function freezingPointCelsius(strength: AcidStrength): FreezingPoint | OutsideRange<"acid"> {
-  const w = massPercentOf(strength);
+export function freezingPointCelsius(
+  strength: AcidStrength,
+  derivation?: Derivation,
+): FreezingPoint | OutsideRange<"acid"> {
+  const gravity = "relativeDensity25" in strength ? strength.relativeDensity25 : Number.NaN;
+  const w = gravity < 1 && gravity >= LOWEST_GRAVITY ? 0 : massPercentOf(strength);
   const celsius = freezingPointOf(w);
   if (Number.isNaN(celsius)) return outside("acid", "0-39.7 mass %");
+  const relation = w > 34 ? "below" : "at";
+  if (derivation)
+    step(
+      derivation,
+      relation === "at" ? "freezing point" : "freezing point, at most",
+      "monotone cubic in mass %",
+      { ...strength, massPercent: w },
+      celsius,
+      "°C",
+      FREEZING_STANDARD_UNCERTAINTY,
+      "crc-solutions",
+      "read",
+    );
   return {
-    relation: w > 34 ? "below" : "at",
+    relation,
     celsius: estimate(celsius, FREEZING_STANDARD_UNCERTAINTY),
   };
 }

@@ -36,6 +36,9 @@ export const READING_UNCERTAINTY = 0.003;
  */
 export const EMPTY_CORRECTION_ERROR_PER_KELVIN = 0.000126;
 
-/** Corrected gravities that can be battery acid: water to the end of the EMF model. */
-export const LOWEST_GRAVITY = 1;
+/**
+ * Corrected gravities that can come from battery acid: water less reading error and what the correction for cold acid takes
+ * too much off it (a dead cell reads about 1.00), to the end of the EMF model. Our choice.
+ */
+export const LOWEST_GRAVITY = 0.985;
 export const HIGHEST_GRAVITY = 1.35;

@@ -1,5 +1,6 @@
 import { type Estimate, estimate } from "../numeric/estimate.js";
 import { type Refusal, refuse } from "../numeric/refusal.js";
+import { requireFinite } from "../numeric/require-finite.js";
 import { wrongArgument } from "../numeric/wrong-argument.js";
 import type { Derivation } from "../sources/source.js";
 import { type Acid, ASSUMED_CELSIUS, ASSUMED_TEMPERATURE_UNCERTAINTY } from "./curves.data.js";
@@ -64,6 +65,10 @@ export function correctedGravity(reading: {
 }): number | OutsideRange<"temperature"> {
   const { perKelvin, referenceCelsius } = reading.correction ?? defaultCorrection;
   const t = reading.temperatureCelsius;
+  requireFinite("reading", reading.reading, -10, 10);
+  requireFinite("temperatureCelsius", t);
+  requireFinite("correction.perKelvin", perKelvin, 0, 0.01);
+  requireFinite("correction.referenceCelsius", referenceCelsius, -50, 100);
   if (!(t >= COLDEST_HYDROMETER_CELSIUS && t <= HOTTEST_HYDROMETER_CELSIUS)) {
     return outside("temperature", "-17.8 to 71.1 °C");
   }
@@ -100,9 +105,13 @@ export function chargeFromGravity(
   derivation?: Derivation,
 ): GravityChargeReading | Refusal<"no-free-electrolyte"> | OutsideRange<"temperature" | "gravity"> {
   const { cellReadings, chemistry, temperatureCelsius, correction = defaultCorrection } = gravities;
+  const ownAcid = curveFor(chemistry);
   const count = cellReadings.length;
   if (!(count >= 1 && count <= 6)) wrongArgument("cellReadings", count, "1 to 6 readings");
-  const acid = gravities.acid ?? curveFor(chemistry);
+  const acid = gravities.acid ?? ownAcid;
+  requireFinite("acid.fullGravity", acid.fullGravity, 1, 1.5);
+  requireFinite("acid.emptyGravity", acid.emptyGravity, 0.9, acid.fullGravity - 0.001);
+  if (temperatureCelsius !== undefined) requireFinite("temperatureCelsius", temperatureCelsius);
   if (chemistry === "agm" || chemistry === "gel") {
     return refuse("no-free-electrolyte", "Valve-regulated cells hold no free acid.", "A rest voltage.");
   }
@@ -140,7 +149,7 @@ export function chargeFromGravity(
   for (const reading of cellReadings) {
     if (!Number.isFinite(reading)) wrongArgument("cellReadings", reading, "finite numbers");
     const gravity = reading + shift;
-    if (!(gravity >= LOWEST_GRAVITY && gravity <= HIGHEST_GRAVITY)) return outside("gravity", "1.000-1.350");
+    if (!(gravity >= LOWEST_GRAVITY && gravity <= HIGHEST_GRAVITY)) return outside("gravity", "0.985-1.350");
     if (gravity < lowest) {
       lowest = gravity;
       weakestIndex = cells.length;
@@ -152,15 +161,45 @@ export function chargeFromGravity(
   // The hydrometer and its reader are the same for every cell, so the mean is not better known than one reading.
   const mean = withUncertainty(sum / count);
   const charge = stateOfCharge(mean);
+  const weakest = stateOfCharge(cells[weakestIndex]!);
   if (charge.value < 0) notes.push("below-empty");
   if (derivation) {
     const { perKelvin, referenceCelsius: reference, source, standing } = correction;
     const { emptyGravity: empty, fullGravity: full } = acid;
+    for (const [i, cell] of cells.entries())
+      step(
+        derivation,
+        `relative density 25/25, cell ${i + 1}`,
+        "reading + perKelvin*(temperature - reference)",
+        { reading: cellReadings[i]!, perKelvin, temperature: t, reference },
+        cell.value,
+        "1",
+        cell.standardUncertainty,
+        source,
+        standing,
+      );
+    step(
+      derivation,
+      "spread between the cells measured",
+      "highest - lowest",
+      { highest, lowest },
+      highest - lowest,
+      "1",
+    );
+    step(
+      derivation,
+      `charge of the weakest cell, number ${weakestIndex + 1}`,
+      "(gravity - empty)/(full - empty)",
+      { gravity: lowest, empty, full },
+      weakest.value,
+      "1",
+      weakest.standardUncertainty,
+    );
     step(
       derivation,
       "mean relative density 25/25",
-      "mean of reading + perKelvin*(temperature - reference)",
-      { cells: count, perKelvin, temperature: t, reference },
+      "mean of the cells",
+      { cells: count },
       mean.value,
       "1",
       mean.standardUncertainty,
@@ -185,7 +224,7 @@ export function chargeFromGravity(
     acidStandardUncertainty: acidUncertainty(acid, charge.value, typeKnown),
     cells,
     weakestIndex,
-    weakestStateOfCharge: stateOfCharge(cells[weakestIndex]!),
+    weakestStateOfCharge: weakest,
     spread: highest - lowest,
     notes,
   };

@@ -27,6 +27,9 @@ import type { ChargeNote, ChargeReading } from "./reading.js";
 import { SETTLED_UNCERTAINTY_VOLTS } from "./rest.data.js";
 import { type RestHistory, restEffect } from "./rest.js";
 
+/** No voltmeter or thermometer shows more; larger numbers are a mistake. */
+const MOST = 1e6;
+
 /** A terminal voltage of a 12 V battery with all loads off, and what is known about it. */
 export interface RestVoltage {
   /** [V] */
@@ -69,7 +72,7 @@ export interface FrozenRefusal extends Refusal<"may-be-frozen"> {
  *   gives that voltage, temperature outside −55..60 °C, electrolyte may be frozen
  *
  * Equations: V25 = V + shift + 0.0012·(25 − T); SoC = (gravity(V25) − empty)/(full − empty);
- * u² = u0² + (u_meter² + u_rest² + u_T²)/slope², and below empty + SoC²/3. Sources: Bode 1977, CARMA; uncertainties
+ * u² = u0² + (u_meter² + u_rest² + u_T²)/slope², and below empty + SoC²/3. Sources: Bode 1977, density `carma-sulfate`; uncertainties
  * and shifts our choice (`curves.data.ts`, `rest.data.ts`).
  * @example
  * ```ts
@@ -87,8 +90,8 @@ export function chargeFromRestVoltage(
   derivation?: Derivation,
 ): VoltageChargeReading | VoltageRefusal | FrozenRefusal | OutsideRange<"temperature"> {
   const { volts, voltsStandardUncertainty, chemistry } = reading;
-  requireFinite("volts", volts, 0);
-  requireFinite("voltsStandardUncertainty", voltsStandardUncertainty, 0);
+  requireFinite("volts", volts, 0, MOST);
+  requireFinite("voltsStandardUncertainty", voltsStandardUncertainty, 0, MOST);
   const ownCurve = curveFor(chemistry);
   const curve = reading.acid ? curveOf(reading.acid) : ownCurve;
   const typeKnown = chemistry !== "unknown" || reading.acid !== undefined;
@@ -101,7 +104,7 @@ export function chargeFromRestVoltage(
   else {
     temperature = reading.temperatureCelsius;
     temperatureUncertainty = reading.temperatureStandardUncertaintyKelvin ?? 0;
-    requireFinite("temperatureStandardUncertaintyKelvin", temperatureUncertainty, 0);
+    requireFinite("temperatureStandardUncertaintyKelvin", temperatureUncertainty, 0, MOST);
     if (Number.isNaN(temperature)) wrongArgument("temperatureCelsius", temperature, "a number");
     if (temperature < COLDEST_CELSIUS || temperature > HOTTEST_CELSIUS) {
       return outside("temperature", "-55 to 60 °C");
@@ -170,23 +173,45 @@ export function chargeFromRestVoltage(
     const { emptyGravity: empty, fullGravity: full, slope } = curve;
     step(
       derivation,
+      "settled open-circuit voltage",
+      "volts + shift",
+      { volts, shift, bound: effect.bound },
+      settled,
+      "V",
+      Math.sqrt(voltsStandardUncertainty * voltsStandardUncertainty + restUncertainty * restUncertainty),
+    );
+    step(
+      derivation,
       "settled open-circuit voltage at 25 °C",
-      "volts + shift + 0.0012*(25 - temperature)",
-      { volts, shift, temperature },
+      "settled + 0.0012*(25 - temperature)",
+      { settled, temperature },
       volts25,
       "V",
       voltsUncertainty,
+      "harned-hamer-1935",
+      "our-choice",
+    );
+    step(
+      derivation,
+      "equivalent acid",
+      "EMF polynomial in log10(molality) solved",
+      { volts25 },
+      w,
+      "%",
+      undefined,
+      "bode-1977",
+      "from-memory",
     );
     step(
       derivation,
       "equivalent relative density 25/25",
-      "EMF polynomial in log10(molality) solved, density of the acid",
-      { volts25, massPercent: w },
+      "density at 25 °C, monotone cubic in mass %, over that of water",
+      { massPercent: w },
       gravity,
       "1",
       undefined,
-      "bode-1977",
-      "from-memory",
+      "carma-sulfate",
+      "read",
     );
     step(
       derivation,

@@ -1,4 +1,5 @@
 import { requireFinite } from "../numeric/require-finite.js";
+import { requireKey } from "../numeric/require-key.js";
 import {
   afterCharge,
   afterDischarge,
@@ -49,6 +50,18 @@ const removalTooRecent = /* @__PURE__ */ effect(
 const removed = /* @__PURE__ */ effect(0, REMOVED_UNCERTAINTY_VOLTS);
 const notBounded = /* @__PURE__ */ effect(0, 0, "surface-charge-not-bounded", "upper");
 
+const LAST_EVENTS: Readonly<Record<RestHistory["lastEvent"], 0>> = {
+  charge: 0,
+  drive: 0,
+  discharge: 0,
+  unknown: 0,
+};
+const REMOVALS: Readonly<Record<NonNullable<RestHistory["surfaceChargeRemoval"]>, 0>> = {
+  none: 0,
+  lights: 0,
+  load: 0,
+};
+
 type Row = readonly [hours: number, shift: number, uncertainty: number];
 
 function effects(rows: readonly Row[]): readonly (readonly [number, RestEffect])[] {
@@ -69,7 +82,7 @@ function at(rows: readonly (readonly [number, RestEffect])[], hours: number): Re
  * nothing limits the excess, so only an upper bound is left. Where surface charge was drawn off, the better known of
  * the two ways counts. With an unknown last event, 4 h and more count as after a charge, the slower of the two.
  *
- * @param rest history; RangeError for negative or non-finite times
+ * @param rest history; RangeError for negative or non-finite times and unknown names
  * @returns shift and standard uncertainty, V for a 12 V battery
  *
  * Source: our choice, from the observations named beside the table in `rest.data.ts`.
@@ -84,6 +97,8 @@ export function restEffect(rest: RestHistory): RestEffect {
   const { lastEvent, hoursAtRest: hours, surfaceChargeRemoval: removal, minutesSinceRemoval: minutes } = rest;
   if (hours !== undefined) requireFinite("rest.hoursAtRest", hours, 0);
   if (minutes !== undefined) requireFinite("rest.minutesSinceRemoval", minutes, 0);
+  requireKey("rest.lastEvent", lastEvent, LAST_EVENTS);
+  if (removal !== undefined) requireKey("rest.surfaceChargeRemoval", removal, REMOVALS);
   if (lastEvent === "discharge") return hours === undefined ? unknownRest : at(discharged, hours);
   const byRest =
     hours === undefined || (lastEvent === "unknown" && hours < 4) ? unknownRest : at(charged, hours);

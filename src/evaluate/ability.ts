@@ -1,7 +1,8 @@
-import { divide, type Estimate, interval95, isRefusal } from "../numeric/index.js";
+import { divide, type Estimate, interval95, isRefusal, type Mutable } from "../numeric/index.js";
 import { compareToRating } from "../ratings/index.js";
 import { resistanceAt25Celsius, resistanceSlope } from "../temperature/index.js";
 import { repeatedReadingUncertainty } from "../verdict/index.js";
+import { type ContactSpread, contactSpread } from "./contact.js";
 import type { AbilitySection, ReferenceCranking } from "./evaluation.js";
 import type { BatteryRecord, CrankingMeasurement } from "./record.js";
 import { note, refused, type Workbook } from "./workbook.js";
@@ -31,6 +32,8 @@ export interface AbilityOutcome {
   /** A cranking reading was made that the label cannot be compared with. */
   readonly notComparable: boolean;
   readonly scatter?: { readonly relative: number; readonly limit: number };
+  /** Spread between placings of the clamps, where the readings tell. */
+  readonly contact?: ContactSpread;
 }
 
 /** How much of its rated ability is left, by each way it was measured. */
@@ -42,10 +45,11 @@ export function abilities(
 ): AbilityOutcome {
   const { cranking, resistance, conductance } = record.measurements;
   const sections: AbilitySection[] = [];
-  let scatter: AbilityOutcome["scatter"];
+  const outcome: Mutable<AbilityOutcome> = { sections, notComparable: false };
   if (cranking) {
     const reading = crankingReading(cranking, book);
-    scatter = reading.scatter;
+    if (reading.scatter) outcome.scatter = reading.scatter;
+    if (reading.contact) outcome.contact = reading.contact;
     const amperes = compensated(reading.amperes, cranking, temperature, book);
     const compared = amperes && compareCranking(amperes, cranking, rating, book);
     if (compared && plausible(compared.ratio, book)) sections.push(compared);
@@ -58,14 +62,14 @@ export function abilities(
     const relative = conductance.siemens / conductance.referenceSiemens;
     ohmic(relative, conductance.referenceBasis, "conductance", temperature, sections, book);
   }
-  const notComparable = cranking !== undefined && sections[0]?.from !== "cranking-estimate";
-  return scatter ? { sections, notComparable, scatter } : { sections, notComparable };
+  outcome.notComparable = cranking !== undefined && sections[0]?.from !== "cranking-estimate";
+  return outcome;
 }
 
 function crankingReading(
   cranking: CrankingMeasurement,
   book: Workbook,
-): { readonly amperes: Estimate; readonly scatter?: { readonly relative: number; readonly limit: number } } {
+): { readonly amperes: Estimate } & Pick<AbilityOutcome, "scatter" | "contact"> {
   const relative = cranking.relativeStandardUncertainty ?? ASSUMED_CRANKING_UNCERTAINTY;
   if (cranking.relativeStandardUncertainty === undefined)
     note(book, "missing-instrument-uncertainty", "note", { assumed: ASSUMED_CRANKING_UNCERTAINTY });
@@ -87,9 +91,12 @@ function crankingReading(
     value: mean,
     standardUncertainty: mean * repeatedReadingUncertainty(common, repeatability, readings.length),
   };
-  return readings.length > 1
-    ? { amperes, scatter: { relative: (highest - lowest) / mean, limit: SCATTER_LIMIT * repeatability } }
-    : { amperes };
+  if (readings.length === 1) return { amperes };
+  const scatter = { relative: (highest - lowest) / mean, limit: SCATTER_LIMIT * repeatability };
+  if (cranking.readingsPerPlacement === undefined) return { amperes, scatter };
+  const contact = contactSpread(readings, cranking.readingsPerPlacement);
+  const standardUncertainty = Math.hypot(amperes.standardUncertainty, mean * contact.standardUncertainty);
+  return { amperes: { value: mean, standardUncertainty }, scatter, contact };
 }
 
 // Instruments allow for temperature as they see it. Where nobody says so, the correction is taken as made, and the

@@ -1,6 +1,7 @@
 import { checkTerms } from "../warranty/index.js";
 import { type InputIssue, issue, picture } from "./issue.js";
 import type { BatteryRecord, RecordWarranty } from "./record.js";
+import { vehicleContradictions } from "./vehicle-contradictions.js";
 
 const SEALED = new Set(["agm", "gel"]);
 
@@ -24,7 +25,8 @@ export function contradictions(record: BatteryRecord): InputIssue[] {
     !measured.resistance &&
     !measured.conductance &&
     !measured.cellGravities &&
-    !measured.loadTest
+    !measured.loadTest &&
+    !record.vehicle
   )
     found.push(issue("missing", "measurements", "no measurement", "at least one measurement"));
 
@@ -101,7 +103,8 @@ export function contradictions(record: BatteryRecord): InputIssue[] {
   if (
     measured.voltsStandardUncertainty !== undefined &&
     measured.restVolts === undefined &&
-    !measured.loadTest
+    !measured.loadTest &&
+    !record.vehicle
   )
     contradiction(
       "measurements.voltsStandardUncertainty",
@@ -125,6 +128,7 @@ export function contradictions(record: BatteryRecord): InputIssue[] {
     );
   if (conditions.chargeCompleted && conditions.lastEvent === "discharge")
     contradiction("conditions.chargeCompleted", true, 'lastEvent other than "discharge"');
+  vehicleContradictions(record, found);
   if (warranty) {
     datesInOrder(record, contradiction);
     moneyAndTerms(warranty, found);

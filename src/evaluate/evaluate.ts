@@ -1,21 +1,16 @@
 import { isRefusal, type Mutable } from "../numeric/index.js";
-import {
-  type CautionSetting,
-  cautions,
-  type DecisionPolicy,
-  decide,
-  defaultPolicy,
-  facts,
-  policyWith,
-} from "../verdict/index.js";
+import { cautions, type DecisionPolicy, decide, defaultPolicy, facts, policyWith } from "../verdict/index.js";
 import { abilities } from "./ability.js";
 import { age, schemeIssues } from "./age.js";
+import { causesOf, withCauseSteps } from "./cause-steps.js";
+import { cautionSetting } from "./caution-setting.js";
 import { charge } from "./charge.js";
 import { coldStart } from "./cold-start.js";
 import { contradictions } from "./contradictions.js";
 import type { Evaluation } from "./evaluation.js";
 import { gather } from "./evidence.js";
 import { identify } from "./identify.js";
+import { readInVehicle } from "./in-vehicle.js";
 import { InputError, type InputIssue } from "./issue.js";
 import { loadTest } from "./load-test.js";
 import { chargePlan, nextSteps } from "./next-steps.js";
@@ -24,7 +19,8 @@ import type { BatteryRecord } from "./record.js";
 import { settle } from "./settle.js";
 import { batteryTemperature, systemReading } from "./system.js";
 import { trust } from "./trust.js";
-import { note, type Workbook } from "./workbook.js";
+import { hasWiringFault, vehicle } from "./vehicle.js";
+import type { Workbook } from "./workbook.js";
 
 /** How to evaluate. */
 export interface EvaluateOptions {
@@ -99,38 +95,38 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
   const ability = abilities(record, identity.rating, temperature, book);
   const loaded = loadTest(record, identity, charged.section, temperature, book);
   const start = record.requirement && coldStart(record.requirement, identity, ability.sections[0], book);
-  if (conditions.place === "vehicle" && conditions.loadsOff !== true)
-    note(book, "vehicle-loads-possible", "warning");
+  const onVehicle =
+    record.vehicle &&
+    vehicle(
+      record,
+      record.vehicle,
+      { identity, charge: charged.section, temperature, system, loadTest: loaded?.evidence, policy },
+      book,
+    );
+  const inVehicle = readInVehicle(record, hasWiringFault(onVehicle), book);
 
   const evidence = gather(record, system, charged, policy, book);
   evidence.abilities = ability.sections;
   if (ability.notComparable) evidence.abilityNotComparable = true;
   if (ability.scatter) evidence.scatter = ability.scatter;
+  if (ability.contact) evidence.contact = ability.contact;
+  if (inVehicle) evidence.inVehicle = inVehicle;
   if (loaded) evidence.loadTest = loaded.evidence;
   const morning = start?.atColdestMorning;
   if (morning && !isRefusal(morning)) evidence.startProbability = morning.startProbability;
   const verdict = decide(evidence, policy);
   const { condition, action, decidedBy } = verdict;
 
-  const setting: Mutable<CautionSetting> = {
-    action,
-    damage: evidence.damage,
-    frozen: evidence.frozen,
-    sealed: identity.chemistry === "agm" || identity.chemistry === "gel",
-    chargeUnknown: evidence.charge === undefined,
-    place: conditions.place ?? "unknown",
-    failedCell: condition === "internally-failed",
-    otherSystem: system === "other",
-  };
-  if (temperature) setting.temperatureCelsius = temperature.value;
   const plan = chargePlan(verdict, record, identity, charged.section, temperature, book);
 
   const findings = [...book.findings, ...verdict.findings];
+  const causes = onVehicle && causesOf(findings, facts(evidence, policy));
   const outcome: Mutable<Evaluation["verdict"]> = { condition, action, decidedBy };
   if (verdict.serviceableProbability !== undefined)
     outcome.serviceableProbability = verdict.serviceableProbability;
   if (verdict.unserviceableProbability !== undefined)
     outcome.unserviceableProbability = verdict.unserviceableProbability;
+  const steps = nextSteps({ condition, action, findings, identity, ability: ability.sections, plan }, record);
   const evaluation: Mutable<Evaluation> = {
     schemaVersion: 1,
     identity,
@@ -138,8 +134,8 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
     ability: ability.sections,
     verdict: outcome,
     findings,
-    cautions: cautions(setting),
-    nextSteps: nextSteps({ condition, action, findings, identity, ability: ability.sections, plan }, record),
+    cautions: cautions(cautionSetting(record, identity, evidence, verdict)),
+    nextSteps: causes ? withCauseSteps(steps, action, causes, findings) : steps,
     refusals: book.refusals,
   };
   if (record.id !== undefined) evaluation.id = record.id;
@@ -148,6 +144,8 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
   if (charged.section) evaluation.charge = charged.section;
   if (loaded) evaluation.loadTest = loaded.section;
   if (start) evaluation.coldStart = start;
+  if (onVehicle) evaluation.vehicle = onVehicle;
+  if (causes) evaluation.causes = causes;
   if (plan) evaluation.chargePlan = plan;
   const claimedOn = warranty?.claimedOn ?? conditions.inspectedOn;
   if (warranty && claimedOn !== undefined) {

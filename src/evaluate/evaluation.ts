@@ -11,7 +11,14 @@ import type { Estimate, Interval, PlainDate, Refusal } from "../numeric/index.js
 import type { RatingStandard } from "../ratings/index.js";
 import type { Derivation } from "../sources/index.js";
 import type { ColdStart } from "../temperature/index.js";
-import type { Action, Caution, Condition, Finding, FindingCode } from "../verdict/index.js";
+import type {
+  CrankingReason,
+  DrawOutcome,
+  FlatBatteryExplanation,
+  LimitJudgement,
+  StandingTime,
+} from "../vehicle/index.js";
+import type { Action, Cause, Caution, Condition, Finding, FindingCode } from "../verdict/index.js";
 import type { Eligibility, Settlement } from "../warranty/index.js";
 
 /** The rating the ability is held against. */
@@ -71,6 +78,49 @@ export interface LoadTestSection {
   readonly invalidReasons: readonly string[];
 }
 
+/** One reading of the vehicle against one limit. */
+export interface VehicleReading extends LimitJudgement {
+  readonly code:
+    | "cranking-voltage"
+    | "cranking-current"
+    | "starting-positive-drop"
+    | "starting-ground-drop"
+    | "starting-ground-resistance"
+    | "solenoid-drop"
+    | "solenoid-resistance"
+    | "regulated-voltage-least"
+    | "regulated-voltage-most"
+    | "unloaded-rise-least"
+    | "unloaded-rise-most"
+    | "loaded-rise-least"
+    | "charging-positive-drop"
+    | "charging-ground-drop"
+    | "ripple"
+    | "draw-expected"
+    | "draw-search";
+  readonly unit: "V" | "A" | "mΩ";
+  /** Reasons to take the outcome with care. */
+  readonly doubts: readonly string[];
+}
+
+/** What the circuits of the vehicle showed, part by part. */
+export interface VehicleSection {
+  readonly starting?: {
+    readonly readings: readonly VehicleReading[];
+    /** What speed, current and voltage together say. */
+    readonly reasons: readonly CrankingReason[];
+  };
+  readonly charging?: { readonly readings: readonly VehicleReading[] };
+  readonly draw?: {
+    readonly readings: readonly VehicleReading[];
+    readonly outcome?: DrawOutcome;
+    /** How long the parked vehicle keeps enough charge to start. */
+    readonly standingTime?: StandingTime;
+    /** Which of drain and worn battery the days it stood and the charge found support. */
+    readonly flatBattery?: Pick<FlatBatteryExplanation, "code" | "drainSufficesProbability">;
+  };
+}
+
 /** Can the numbers be relied on. */
 export interface TrustSection {
   /** `sound`: nothing limits them; `limited`: see `because`; `unusable`: measure again before judging. */
@@ -95,6 +145,14 @@ export interface NextStep {
     | "measure-ability"
     | "measure-again"
     | "measure-with-load"
+    | "measure-at-the-posts"
+    | "repair-connection"
+    | "measure-voltage-drops"
+    | "look-at-starter"
+    | "repair-charging-circuit"
+    | "find-consumer"
+    | "let-modules-sleep"
+    | "settle-cause"
     | "hand-back"
     | "look-again-before-winter"
     | "take-back"
@@ -127,6 +185,10 @@ export interface Evaluation {
   readonly ability: readonly AbilitySection[];
   readonly loadTest?: LoadTestSection;
   readonly coldStart?: ColdStart;
+  /** What was found on the vehicle, where something was measured there. */
+  readonly vehicle?: VehicleSection;
+  /** What may be behind an engine that does not start; together with `vehicle`. */
+  readonly causes?: readonly Cause[];
   readonly verdict: {
     readonly condition: Condition;
     readonly action: Action;

@@ -16,16 +16,32 @@ export type {
   NextStep,
   ReferenceCranking,
   TrustSection,
+  VehicleReading,
+  VehicleSection,
   WarrantySection,
 } from "./evaluation.js";
+export { answerStep, nextStep } from "./guidance.js";
+export type { DraftRecord, FieldValues } from "./guidance-draft.js";
+export { defaultGuidancePrior, type GuidancePrior } from "./guidance-prior.js";
+export {
+  type Guidance,
+  type GuidanceEnd,
+  type GuidanceOptions,
+  type GuidedReason,
+  type GuidedStep,
+  type GuidedStepCode,
+  guidedStepCodes,
+} from "./guidance-types.js";
 export { InputError, type InputIssue, isInputError } from "./issue.js";
 export { type ParseResult, parseRecord } from "./parse.js";
 export type {
   AcidGravities,
   BatteryRecord,
+  ChargingMeasurement,
   ConductanceMeasurement,
   CrankingMeasurement,
   DateCode,
+  DrawMeasurement,
   LabelCode,
   LoadTestMeasurement,
   PrintedRating,
@@ -33,9 +49,13 @@ export type {
   RecordIdentity,
   RecordMeasurements,
   RecordRequirement,
+  RecordVehicle,
+  RecordVentilation,
   RecordWarranty,
   ReferenceBasis,
   ResistanceMeasurement,
+  RippleMeasurement,
+  StartingMeasurement,
 } from "./record.js";
 export { type ReopenedDossier, reopenDossier } from "./reopen.js";
 export { recordSchema } from "./schema.js";

@@ -25,6 +25,7 @@ const CONNECTION: readonly FindingCode[] = [
   "no-voltage",
   "voltage-above-rest",
   "readings-scatter",
+  "contact-spread",
   "system-voltage-unclear",
   "ability-implausible",
 ];
@@ -80,6 +81,7 @@ export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep
       ];
     case "repeat":
       if (has("reversed-polarity")) return [step("exchange-leads"), step("measure-again")];
+      if (has("low-reading-in-vehicle")) return [step("measure-at-the-posts")];
       if (CONNECTION.some(has)) return [step("check-connection"), step("measure-again")];
       if (has("surface-charge")) return [step("draw-off-surface-charge"), step("measure-again")];
       if (has("missing-ability-measurement")) return [step("measure-ability")];
@@ -158,7 +160,7 @@ export function chargePlan(
   };
   if (charge?.bound === "two-sided") input.stateOfCharge = charge.stateOfCharge;
   if (restVolts !== undefined && restVolts > 0) input.openCircuitVolts = restVolts;
-  const plan = planCharge(input);
+  const plan = planCharge(input, book.derivation);
   if (!isRefusal(plan)) return plan;
   refused(book, "chargePlan", plan);
   return undefined;

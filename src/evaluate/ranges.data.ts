@@ -36,6 +36,14 @@ const resistance = {
     [300, 100_000, "this looks like microohms; give milliohms"],
   ],
 } as const;
+const drop = {
+  min: -1,
+  max: 14,
+  unit: "V",
+  looksLike: [[14, 14_000, "this looks like millivolts; give volts (200 mV is 0.2)"]],
+} as const;
+const minutes = { min: 0, max: 100_000, unit: "min" } as const;
+const runningVolts = { min: 0, max: 32, unit: "V", looksLike: millivolts } as const;
 const conductance = { min: 5, max: 4000, unit: "S" } as const;
 
 /** Plausible ranges, wide enough for every real 6, 12 or 24 V battery; standing: our choice. */
@@ -52,7 +60,14 @@ export const ranges = {
   "identity.acid.emptyGravity": { ...gravity, min: 1.01, max: 1.25 },
   "conditions.temperatureCelsius": temperature,
   "conditions.hoursAtRest": { min: 0, max: 90_000, unit: "h" },
-  "conditions.minutesSinceRemoval": { min: 0, max: 100_000, unit: "min" },
+  "conditions.minutesSinceRemoval": minutes,
+  "conditions.loadAmperes": {
+    min: 0,
+    max: 100,
+    unit: "A",
+    looksLike: [[100, 100_000, "this looks like milliamperes; give amperes (500 mA is 0.5)"]],
+  },
+  "conditions.minutesSinceLocked": minutes,
   "measurements.restVolts": { min: -32, max: 32, unit: "V", looksLike: millivolts },
   "measurements.voltsStandardUncertainty": {
     min: 1e-5,
@@ -81,6 +96,42 @@ export const ranges = {
     looksLike: [[1000, 600_000, "this looks like milliseconds; give seconds"]],
   },
   "measurements.loadTest.volts": { min: 0, max: 32, unit: "V", looksLike: millivolts },
+  "vehicle.starting.crankingVolts": runningVolts,
+  "vehicle.starting.engineTemperatureCelsius": { min: -50, max: 130, unit: "°C" },
+  "vehicle.starting.crankingAmperes": { min: 0, max: 2500, unit: "A" },
+  "vehicle.starting.positiveDropVolts": drop,
+  "vehicle.starting.groundDropVolts": drop,
+  "vehicle.starting.solenoidDropVolts": drop,
+  "vehicle.charging.regulatedVolts": runningVolts,
+  "vehicle.charging.loadedVolts": runningVolts,
+  "vehicle.charging.engineOffVolts": runningVolts,
+  "vehicle.charging.regulatorTemperatureCelsius": { min: -50, max: 130, unit: "°C" },
+  "vehicle.charging.engineRpm": { min: 0, max: 8000, unit: "1/min" },
+  "vehicle.charging.chargeAmperes": { min: -50, max: 300, unit: "A" },
+  "vehicle.charging.positiveDropVolts": drop,
+  "vehicle.charging.groundDropVolts": drop,
+  "vehicle.charging.outputAmperes": { min: 0, max: 400, unit: "A" },
+  "vehicle.charging.ripple.volts": {
+    min: 0,
+    max: 5,
+    unit: "V",
+    looksLike: [[5, 5000, "this looks like millivolts; give volts (50 mV is 0.05)"]],
+  },
+  "vehicle.draw.drawAmperes": {
+    min: 0,
+    max: 10,
+    unit: "A",
+    looksLike: [[10, 10_000, "this looks like milliamperes; give amperes (50 mA is 0.05)"]],
+  },
+  "vehicle.draw.settledMinutes": minutes,
+  "vehicle.draw.parkedDays": { min: 0, max: 3650, unit: "d" },
+  "ventilation.roomCubicMetres": {
+    min: 1,
+    max: 100_000,
+    unit: "m³",
+    looksLike: [[100_000, 1e9, "this looks like litres; give cubic metres (20000 l is 20)"]],
+  },
+  "ventilation.airFlowCubicMetresPerHour": { min: 0, max: 100_000, unit: "m³/h" },
   "requirement.crankingAmperes": current,
   "requirement.atCelsius": temperature,
   "requirement.coldestMorningCelsius": temperature,

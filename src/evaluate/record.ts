@@ -1,6 +1,15 @@
 import type { Chemistry } from "../charge-state/index.js";
 import type { PlainDate } from "../numeric/index.js";
 import type { RatingStandard } from "../ratings/index.js";
+import type {
+  ChargingControl,
+  CrankingObservation,
+  DrawProfileName,
+  EngineClass,
+  RippleLimitName,
+  RippleMethod,
+  RipplePlace,
+} from "../vehicle/index.js";
 import type { DamageSign } from "../verdict/index.js";
 import type { Purchase, WarrantyTerms } from "../warranty/index.js";
 
@@ -67,6 +76,10 @@ export interface RecordConditions {
   readonly chargeCompleted?: boolean;
   /** In the vehicle: lamps, blower and control units known to be off or asleep. */
   readonly loadsOff?: boolean;
+  /** In the vehicle: A that consumers drew from the battery while it was read, where that was measured. */
+  readonly loadAmperes?: number;
+  /** In the vehicle: minutes since it was last touched, locked or woken; its modules need that long to fall asleep. */
+  readonly minutesSinceLocked?: number;
   /** Both leads were checked against the post marks. */
   readonly leadsVerified?: boolean;
   readonly damage?: readonly DamageSign[];
@@ -83,6 +96,8 @@ export interface CrankingMeasurement {
   readonly standard: RatingStandard;
   /** A; several readings of one battery as a list. */
   readonly amperes: number | readonly number[];
+  /** The list holds this many readings of each placing of the clamps, one placing after the other. */
+  readonly readingsPerPlacement?: number;
   /** Standard uncertainty of one reading as a fraction; 0.045 is assumed, and said, when missing. */
   readonly relativeStandardUncertainty?: number;
   /** Whether the instrument allowed for the battery's temperature; taken as yes, with more uncertainty, when missing. */
@@ -116,7 +131,7 @@ export interface LoadTestMeasurement {
   readonly repeated?: boolean;
 }
 
-/** What was measured; at least one of them. */
+/** What was measured on the battery; at least one of them, or one on the vehicle. */
 export interface RecordMeasurements {
   /** V at the posts; negative when the meter shows so. */
   readonly restVolts?: number;
@@ -140,6 +155,91 @@ export interface RecordRequirement {
   readonly coldestMorningCelsius: number;
 }
 
+/** Read while the starter turns the engine, or should. */
+export interface StartingMeasurement {
+  /** V at the battery posts: the lowest steady value while cranking. */
+  readonly crankingVolts?: number;
+  /** Whether that value includes the dip of the first 0.1 to 0.3 s; required with `crankingVolts`. */
+  readonly inrush?: "left-out" | "included";
+  /** °C of engine and battery; the battery's when missing. */
+  readonly engineTemperatureCelsius?: number;
+  /** A, steady. */
+  readonly crankingAmperes?: number;
+  /** Class of engine with a published starter current; required to judge `crankingAmperes`. */
+  readonly engine?: EngineClass;
+  /** How the engine turned. */
+  readonly speed?: CrankingObservation["speed"];
+  /** V lost from the positive post to the starter's terminal, at `crankingAmperes`. */
+  readonly positiveDropVolts?: number;
+  /** V lost from the starter's frame to the negative post. */
+  readonly groundDropVolts?: number;
+  /** V lost across the solenoid's contacts. */
+  readonly solenoidDropVolts?: number;
+}
+
+/** AC ripple with where and how it was read, and the limit to hold it against: published limits differ tenfold. */
+export interface RippleMeasurement {
+  readonly volts: number;
+  readonly place: RipplePlace;
+  readonly method: RippleMethod;
+  readonly limit: RippleLimitName;
+}
+
+/** Read with the engine running. */
+export interface ChargingMeasurement {
+  /** V at the battery posts, consumers off. */
+  readonly regulatedVolts?: number;
+  /** V at the battery posts, lights and blower on. */
+  readonly loadedVolts?: number;
+  /** V at the battery posts, engine off, just before. */
+  readonly engineOffVolts?: number;
+  /** °C around the regulator, not of the battery. */
+  readonly regulatorTemperatureCelsius?: number;
+  /** How the voltage is set; `unknown` when missing. */
+  readonly control?: ChargingControl;
+  readonly engineRpm?: number;
+  /** A into the battery while `regulatedVolts` was read. */
+  readonly chargeAmperes?: number;
+  /** V lost from the alternator's output to the positive post. */
+  readonly positiveDropVolts?: number;
+  /** V lost from the alternator's frame to the negative post. */
+  readonly groundDropVolts?: number;
+  /** A of the alternator while the drops were read. */
+  readonly outputAmperes?: number;
+  readonly ripple?: RippleMeasurement;
+}
+
+/** Current that the parked vehicle takes out of its battery. */
+export interface DrawMeasurement {
+  /** A, the lowest steady value. */
+  readonly drawAmperes: number;
+  /** Minutes since the vehicle was last touched, locked or woken. */
+  readonly settledMinutes: number;
+  /** An alarm, a tracker or the like is known to take more than the expected draw. */
+  readonly equipmentExplains?: boolean;
+  /** Limits to hold it against; `default` when missing. */
+  readonly profile?: DrawProfileName;
+  /** Days the vehicle stood before it did not start. */
+  readonly parkedDays?: number;
+}
+
+/** What was measured on the vehicle, 12 V; it tells the battery from what surrounds it. */
+export interface RecordVehicle {
+  readonly starting?: StartingMeasurement;
+  readonly charging?: ChargingMeasurement;
+  readonly draw?: DrawMeasurement;
+}
+
+/** The room a battery is charged in. */
+export interface RecordVentilation {
+  /** m³ of free air. */
+  readonly roomCubicMetres?: number;
+  /** m³/h of fresh air. */
+  readonly airFlowCubicMetresPerHour?: number;
+  /** Batteries charged there at once, this one counted; 1 when missing. */
+  readonly batteries?: number;
+}
+
 /** Terms and sale, for the settlement of a claim. */
 export interface RecordWarranty {
   readonly terms: WarrantyTerms;
@@ -161,6 +261,8 @@ export interface BatteryRecord {
   readonly identity: RecordIdentity;
   readonly conditions?: RecordConditions;
   readonly measurements: RecordMeasurements;
+  readonly vehicle?: RecordVehicle;
+  readonly ventilation?: RecordVentilation;
   readonly requirement?: RecordRequirement;
   readonly warranty?: RecordWarranty;
 }

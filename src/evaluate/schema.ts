@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { dayNumber } from "../numeric/index.js";
 import { ratingStandards } from "../ratings/index.js";
+import { RIPPLE_LIMITS, type RippleLimitName } from "../vehicle/index.js";
 import { NOT_A_DATE, ranges } from "./ranges.data.js";
 
 // One line a field; the public shape is record.ts, and a type test holds the two together. Descriptions, units and
@@ -59,6 +60,8 @@ const conditions = z.strictObject({
   minutesSinceRemoval: number("conditions.minutesSinceRemoval").optional(),
   chargeCompleted: z.boolean().optional(),
   loadsOff: z.boolean().optional(),
+  loadAmperes: number("conditions.loadAmperes").optional(),
+  minutesSinceLocked: number("conditions.minutesSinceLocked").optional(),
   leadsVerified: z.boolean().optional(),
   damage: z
     .array(z.enum(["cracked", "leaking", "swollen", "burnt-post", "loose-post", "sulfur-smell"]))
@@ -81,6 +84,7 @@ const measurements = z.strictObject({
     .strictObject({
       standard,
       amperes: z.union([crankingAmperes, z.array(crankingAmperes).min(1).max(50)]),
+      readingsPerPlacement: z.int().min(2).max(25).optional(),
       relativeStandardUncertainty: number("measurements.cranking.relativeStandardUncertainty").optional(),
       temperatureCompensated: z.boolean().optional(),
     })
@@ -109,6 +113,74 @@ const measurements = z.strictObject({
       repeated: z.boolean().optional(),
     })
     .optional(),
+});
+
+const engine = z.enum(["4-cylinder-warm", "6-cylinder-warm", "8-cylinder-warm", "one-1.9-litre-4-cylinder"]);
+const drawProfile = z.enum([
+  "default",
+  "default-late-vehicle",
+  "workshop-2008",
+  "workshop-2003",
+  "vocational",
+  "workshop-undated",
+  "workshop-2001",
+  "workshop-2023",
+  "workshop-2005",
+  "faq",
+  "bulletin",
+]);
+
+const vehicle = z.strictObject({
+  starting: z
+    .strictObject({
+      crankingVolts: number("vehicle.starting.crankingVolts").optional(),
+      inrush: z.enum(["left-out", "included"]).optional(),
+      engineTemperatureCelsius: number("vehicle.starting.engineTemperatureCelsius").optional(),
+      crankingAmperes: number("vehicle.starting.crankingAmperes").optional(),
+      engine: engine.optional(),
+      speed: z.enum(["normal", "slow", "none"]).optional(),
+      positiveDropVolts: number("vehicle.starting.positiveDropVolts").optional(),
+      groundDropVolts: number("vehicle.starting.groundDropVolts").optional(),
+      solenoidDropVolts: number("vehicle.starting.solenoidDropVolts").optional(),
+    })
+    .optional(),
+  charging: z
+    .strictObject({
+      regulatedVolts: number("vehicle.charging.regulatedVolts").optional(),
+      loadedVolts: number("vehicle.charging.loadedVolts").optional(),
+      engineOffVolts: number("vehicle.charging.engineOffVolts").optional(),
+      regulatorTemperatureCelsius: number("vehicle.charging.regulatorTemperatureCelsius").optional(),
+      control: z.enum(["fixed-regulator", "computer-controlled", "unknown"]).optional(),
+      engineRpm: number("vehicle.charging.engineRpm").optional(),
+      chargeAmperes: number("vehicle.charging.chargeAmperes").optional(),
+      positiveDropVolts: number("vehicle.charging.positiveDropVolts").optional(),
+      groundDropVolts: number("vehicle.charging.groundDropVolts").optional(),
+      outputAmperes: number("vehicle.charging.outputAmperes").optional(),
+      ripple: z
+        .strictObject({
+          volts: number("vehicle.charging.ripple.volts"),
+          place: z.enum(["battery-posts", "alternator-output"]),
+          method: z.enum(["meter-on-ac", "true-rms", "peak-to-peak"]),
+          limit: z.enum(Object.keys(RIPPLE_LIMITS) as [RippleLimitName]),
+        })
+        .optional(),
+    })
+    .optional(),
+  draw: z
+    .strictObject({
+      drawAmperes: number("vehicle.draw.drawAmperes"),
+      settledMinutes: number("vehicle.draw.settledMinutes"),
+      equipmentExplains: z.boolean().optional(),
+      profile: drawProfile.optional(),
+      parkedDays: number("vehicle.draw.parkedDays").optional(),
+    })
+    .optional(),
+});
+
+const ventilation = z.strictObject({
+  roomCubicMetres: number("ventilation.roomCubicMetres").optional(),
+  airFlowCubicMetresPerHour: number("ventilation.airFlowCubicMetresPerHour").optional(),
+  batteries: z.int().min(1).max(100).optional(),
 });
 
 const requirement = z.strictObject({
@@ -202,6 +274,8 @@ export const recordSchema = z.strictObject({
   identity,
   conditions: conditions.optional(),
   measurements,
+  vehicle: vehicle.optional(),
+  ventilation: ventilation.optional(),
   requirement: requirement.optional(),
   warranty: z
     .strictObject({ terms, purchase, claimedOn: date.optional(), paidInCash: z.boolean().optional() })

@@ -62,7 +62,11 @@ export function systemReading(
   book: Workbook,
 ): SystemReading {
   const { measurements } = record;
-  const measuredVolts = measurements.restVolts !== undefined || measurements.loadTest !== undefined;
+  const measuredVolts =
+    measurements.restVolts !== undefined ||
+    measurements.loadTest !== undefined ||
+    record.vehicle?.starting?.crankingVolts !== undefined ||
+    record.vehicle?.charging !== undefined;
   if (measuredVolts && measurements.voltsStandardUncertainty === undefined)
     note(book, "missing-voltmeter-uncertainty", "note", { assumedVolts: ASSUMED_VOLTMETER_UNCERTAINTY });
   if (nominalVolts === 6 || nominalVolts === 24) return "other";

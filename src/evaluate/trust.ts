@@ -19,11 +19,18 @@ const LIMITING: ReadonlySet<FindingCode> = /* @__PURE__ */ new Set<FindingCode>(
   "charge-evidence-disagrees",
   "charge-history-contradicted",
   "load-test-not-valid",
+  "electrical-load-present",
+  "modules-may-be-awake",
+  "contact-spread",
+  "low-reading-in-vehicle",
+  "draw-not-settled",
+  "causes-conflict",
   "electrolyte-low",
 ]);
 const UNUSABLE: ReadonlySet<string> = /* @__PURE__ */ new Set([
   "system-voltage",
   "scattered-readings",
+  "contact-spread",
   "conflicting-evidence",
   "frozen",
 ]);

@@ -44,7 +44,8 @@ export function decodeCaseCode(text: string): CaseCodeReading | Refusal<LabelRef
   const row = caseLengths[sizeDigit];
   const low = series.includes("B");
   if (!row || (low && !lowCases.includes(sizeDigit))) return unlisted(code);
-  const [length, standing] = row;
+  const [length] = row;
+  const standing = low ? "from-memory" : row[1];
   return labelReading<CaseCodeReading>("en-50342-2", code, "en-50342-2", "from-memory", {
     caseMillimetres: { length, width: 175, height: low ? 175 : 190, source: "en-50342-2", standing },
     series,

@@ -1,4 +1,4 @@
-import { type Refusal, refuse, requireFinite } from "../numeric/index.js";
+import { type Refusal, refuse, requireFinite, requireKey, requirePositive } from "../numeric/index.js";
 import type { Provenance } from "../sources/index.js";
 import type { JisParts } from "./jis-parts.js";
 import { jisList, rankClasses } from "./jis-type.data.js";
@@ -57,11 +57,13 @@ export function referenceFor(
 ): ReferenceRating | Refusal<"rank-class-unknown" | "jis-before-2006"> {
   const { performanceRank: rank, valveRegulated } = parts;
   const { reserveCapacityMinutes: minutes, of = "battery", labelYear = 2006 } = options;
+  requireKey("of", of, { battery: 0, "list-entry": 0 });
+  requireFinite("labelYear", labelYear);
   if (labelYear < 2006) {
     return refuse("jis-before-2006", "Ranks before 2006 rest on another test.", "A label of 2006 or later.");
   }
   if (minutes !== undefined) {
-    requireFinite("reserveCapacityMinutes", minutes, Number.MIN_VALUE);
+    requirePositive("reserveCapacityMinutes", minutes);
     // Ranks are printed in steps of 2 below 50 and of 5 from 50 on; half a step either way.
     const below = (rank <= 50 ? 1 : 2.5) / rank;
     const above = (rank < 50 ? 1 : 2.5) / rank;
@@ -117,7 +119,7 @@ export function performanceRank(ratings: {
   readonly reserveCapacityMinutes: number;
 }): number {
   const { coldCrankingAmperes, reserveCapacityMinutes } = ratings;
-  requireFinite("coldCrankingAmperes", coldCrankingAmperes, Number.MIN_VALUE);
-  requireFinite("reserveCapacityMinutes", reserveCapacityMinutes, Number.MIN_VALUE);
+  requirePositive("coldCrankingAmperes", coldCrankingAmperes);
+  requirePositive("reserveCapacityMinutes", reserveCapacityMinutes);
   return Math.sqrt(coldCrankingAmperes * reserveCapacityMinutes) / RANK_CONSTANT;
 }

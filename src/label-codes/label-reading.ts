@@ -55,7 +55,7 @@ export interface LabelReading extends Provenance {
 /** Where the positive post is, seen with both posts towards you (long side in front). */
 export interface Terminals {
   readonly positivePost: "left" | "right";
-  /** Layout number of EN 50342-2. */
+  /** Layout number of EN 50342-2; that JIS L is layout 0 is from memory of that standard. */
   readonly enLayout: 0 | 1;
 }
 

@@ -1,4 +1,4 @@
-import { type Estimate, type Refusal, refuse } from "../numeric/index.js";
+import { type Estimate, type Refusal, refuse, requireFinite, wrongArgument } from "../numeric/index.js";
 import { type LogSeries, refuseDisorder } from "./series.js";
 
 /** Charge that went in and out of the battery. */
@@ -53,6 +53,10 @@ export function chargeMoved(
   const { seconds, amperes } = series;
   const from = options?.fromSeconds ?? Number.NEGATIVE_INFINITY;
   const to = options?.toSeconds ?? Number.POSITIVE_INFINITY;
+  // Infinity on either side means all rows; the wrong way round nothing.
+  if (!(from <= to)) wrongArgument("fromSeconds", from, `a time up to toSeconds, ${to}`);
+  const zero = options?.amperesStandardUncertainty ?? 0;
+  requireFinite("amperesStandardUncertainty", zero, 0);
   let [moved, out, variance, inVariance, total, longest, inTime] = [0, 0, 0, 0, 0, 0, 0];
   let rows = 0;
   for (let i = 0; i < seconds.length; i++) {
@@ -83,7 +87,6 @@ export function chargeMoved(
     }
   }
   if (rows < 2) return refuse("too-few-rows", "Fewer than two rows lie in this time.", "A longer time.");
-  const zero = options?.amperesStandardUncertainty ?? 0;
   const charge = (ampereSeconds: number, squared: number, time: number): Estimate => ({
     value: ampereSeconds / 3600,
     standardUncertainty: Math.hypot(Math.sqrt(squared), zero * time) / 3600,

@@ -1,4 +1,4 @@
-import { type Refusal, refuse } from "../numeric/index.js";
+import { type Refusal, refuse, requireFinite, requirePositive } from "../numeric/index.js";
 import { type LogSeries, refuseDisorder } from "./series.js";
 
 /** The last rest of a log. */
@@ -60,7 +60,9 @@ export function findFinalRest(
   const disorder = refuseDisorder(series);
   if (disorder) return disorder;
   const { restAmperes, leastSeconds, edgeSeconds = 1 } = rule;
-  if (!(restAmperes > 0)) throw new RangeError(`restAmperes: received ${restAmperes}, expected > 0`);
+  requirePositive("restAmperes", restAmperes);
+  requireFinite("leastSeconds", leastSeconds, 0);
+  requireFinite("edgeSeconds", edgeSeconds, 0);
   const { seconds, volts, amperes } = series;
   const rests = (i: number) => Math.abs(amperes[i]!) < restAmperes;
   let end = seconds.length - 1;

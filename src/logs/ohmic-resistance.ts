@@ -1,4 +1,4 @@
-import { type Estimate, type Refusal, refuse } from "../numeric/index.js";
+import { type Estimate, type Refusal, refuse, wrongArgument } from "../numeric/index.js";
 import { type LogSeries, refuseDisorder } from "./series.js";
 
 /** A straight line through voltage against current. */
@@ -41,8 +41,7 @@ type FitRefusal = Refusal<"out-of-order" | "too-few-pairs" | "no-change-of-curre
 export function fitOhmicResistance(series: LogSeries, lagRows: number): OhmicFit | FitRefusal {
   const disorder = refuseDisorder(series);
   if (disorder) return disorder;
-  if (!Number.isInteger(lagRows))
-    throw new RangeError(`lagRows: received ${lagRows}, expected a whole number`);
+  if (!Number.isInteger(lagRows)) wrongArgument("lagRows", lagRows, "a whole number");
   return fitLine(series, lagRows, medianStep(series.seconds));
 }
 
@@ -105,6 +104,9 @@ function medianStep(seconds: Float64Array): number {
   return steps[steps.length >> 1] ?? 0;
 }
 
+/** More would look for chance, and take minutes. */
+const MOST_LAGS = 10_000;
+
 /** The best fit among several lags. */
 export interface OhmicSearch extends OhmicFit {
   /** R² of every lag that gave a line. */
@@ -135,6 +137,8 @@ export function findOhmicResistance(
   range: { readonly firstLag: number; readonly lastLag: number } = { firstLag: 0, lastLag: 10 },
 ): OhmicSearch | FitRefusal {
   const { firstLag, lastLag } = range;
+  if (!(Number.isInteger(lastLag) && firstLag <= lastLag && lastLag - firstLag <= MOST_LAGS))
+    wrongArgument("range", `${firstLag}..${lastLag}`, `whole numbers, rising, at most ${MOST_LAGS} apart`);
   let best = fitOhmicResistance(series, firstLag);
   if ("refused" in best && best.code === "out-of-order") return best;
   const step = medianStep(series.seconds);

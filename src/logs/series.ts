@@ -1,4 +1,4 @@
-import { type Refusal, refuse } from "../numeric/index.js";
+import { type Refusal, refuse, requireKey, wrongArgument } from "../numeric/index.js";
 
 /** A logger's time series, one value per row in every column. */
 export interface LogSeries {
@@ -79,6 +79,11 @@ export function seriesFromRows(
   | { readonly series: LogSeries; readonly counts: RowCounts }
   | (Refusal<"out-of-order" | "no-rows"> & { readonly counts: RowCounts }) {
   const { time, voltage, current, temperature } = columns;
+  requireKey("columns.time.unit", time.unit, TIME);
+  requireKey("columns.voltage.unit", voltage.unit, { mV: 0, V: 0 });
+  requireKey("columns.current.unit", current.unit, { mA: 0, A: 0 });
+  requireKey("columns.current.positive", current.positive, { charging: 0, discharging: 0 });
+  if (temperature) requireKey("columns.temperature.unit", temperature.unit, { degC: 0, degF: 0, K: 0 });
   const toVolts = voltage.unit === "V" ? 1 : 0.001;
   const toAmperes = (current.unit === "A" ? 1 : 0.001) * (current.positive === "charging" ? 1 : -1);
   const kept: number[][] = [];
@@ -131,13 +136,19 @@ function celsius(value: number, unit: "degC" | "degF" | "K"): number {
   return unit === "K" ? value - 273.15 : (value - 32) / 1.8;
 }
 
-/** @internal Throws for columns of different length, a mistake of the program; refuses rows that run back in time. */
+/** @internal Throws for columns of different length or with numbers that are none; refuses rows that run back in time. */
 export function refuseDisorder({ seconds, volts, amperes }: LogSeries): Refusal<"out-of-order"> | undefined {
   const rows = seconds.length;
   if (volts.length !== rows || amperes.length !== rows)
     throw new RangeError(
       `series: received ${rows}, ${volts.length}, ${amperes.length} rows, expected equal lengths`,
     );
-  for (let i = 1; i < rows; i++) if (!(seconds[i]! >= seconds[i - 1]!)) return outOfOrderRefusal();
+  // One pass over the sums: NaN and Infinity anywhere show in them. Nothing a logger writes comes near 1e12.
+  for (let i = 0; i < rows; i++) {
+    const row = Math.abs(seconds[i]!) + Math.abs(volts[i]!) + Math.abs(amperes[i]!);
+    if (!(row <= 1e13))
+      wrongArgument(`series, row ${i}`, `${seconds[i]}, ${volts[i]}, ${amperes[i]}`, "finite numbers");
+  }
+  for (let i = 1; i < rows; i++) if (seconds[i]! < seconds[i - 1]!) return outOfOrderRefusal();
   return undefined;
 }

@@ -40,6 +40,8 @@ export {
   type SimulatedEstimate,
 } from "./propagate.js";
 export { isRefusal, type Refusal, refuse } from "./refusal.js";
+export { requireEstimate, requirePositive, requirePositiveEstimate } from "./require-estimate.js";
 export { requireFinite } from "./require-finite.js";
+export { requireKey } from "./require-key.js";
 export { UtcDate, utcContext } from "./utc-date.js";
 export { wrongArgument } from "./wrong-argument.js";

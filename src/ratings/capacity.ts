@@ -1,4 +1,4 @@
-import { type Estimate, type Refusal, refuse, requireFinite } from "../numeric/index.js";
+import { type Estimate, type Refusal, refuse, requireKey, requirePositive } from "../numeric/index.js";
 import { derive } from "../sources/derive.js";
 import type { Provenance } from "../sources/index.js";
 import type { Derivation } from "../sources/source.js";
@@ -19,6 +19,10 @@ function outOfRange(): Refusal<"capacity-out-of-range"> {
     `The relation is given for ${CAPACITY_RANGE[0]} to ${CAPACITY_RANGE[1]} Ah.`,
     "The printed value.",
   );
+}
+
+function requireConstruction(construction: Construction): void {
+  requireKey("construction", construction, { flooded: 0, "valve-regulated": 0 });
 }
 
 function sourced(
@@ -63,7 +67,8 @@ export function reserveCapacityMinutes(
   derivation?: Derivation,
 ): SourcedEstimate | Refusal<"capacity-out-of-range"> {
   const { capacityAmpereHours, construction } = battery;
-  requireFinite("capacityAmpereHours", capacityAmpereHours, Number.MIN_VALUE);
+  requireConstruction(construction);
+  requirePositive("capacityAmpereHours", capacityAmpereHours);
   if (capacityAmpereHours < CAPACITY_RANGE[0] || capacityAmpereHours > CAPACITY_RANGE[1]) return outOfRange();
   return sourced(
     reserveMinutesByRelation(construction, capacityAmpereHours),
@@ -97,7 +102,8 @@ export function capacityAmpereHours(
   derivation?: Derivation,
 ): SourcedEstimate | Refusal<"capacity-out-of-range"> {
   const { reserveCapacityMinutes: minutes, construction } = battery;
-  requireFinite("reserveCapacityMinutes", minutes, Number.MIN_VALUE);
+  requireConstruction(construction);
+  requirePositive("reserveCapacityMinutes", minutes);
   const [factor, exponent] = relationRows[construction];
   const value = (minutes / factor) ** (1 / exponent);
   // A hair of slack keeps the round trip of the end points inside.
@@ -127,13 +133,15 @@ export function capacityAmpereHours(
  * ```
  */
 export function reserveMinutesByRelation(relation: CapacityRelation, capacityAmpereHours: number): number {
-  requireFinite("capacityAmpereHours", capacityAmpereHours, Number.MIN_VALUE);
+  requireKey("relation", relation, relationRows);
+  requirePositive("capacityAmpereHours", capacityAmpereHours);
   const [factor, exponent, offset] = relationRows[relation];
   return factor * capacityAmpereHours ** exponent + offset;
 }
 
 /** Source and standing of a published relation. */
 export function relationProvenance(relation: CapacityRelation): Provenance {
+  requireKey("relation", relation, relationRows);
   const row = relationRows[relation];
   return { source: row[3], standing: row[4] };
 }

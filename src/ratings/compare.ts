@@ -1,8 +1,20 @@
-import { type Estimate, isRefusal, type Refusal, requireFinite } from "../numeric/index.js";
+import {
+  type Estimate,
+  isRefusal,
+  type Refusal,
+  requireEstimate,
+  requirePositive,
+} from "../numeric/index.js";
 import { derive } from "../sources/derive.js";
 import type { Provenance } from "../sources/index.js";
 import type { Derivation } from "../sources/source.js";
-import { type ConversionRefusalCode, convertRating, isNoRating, testedAs } from "./convert.js";
+import {
+  type ConversionRefusalCode,
+  convertRating,
+  isNoRating,
+  requireStandard,
+  testedAs,
+} from "./convert.js";
 import type { RatingStandard, StandardAmperes } from "./standards.js";
 
 /** A measured cranking current and the rating it is held against. */
@@ -71,9 +83,10 @@ export function compareToRating(
   const { measured, label } = comparison;
   const from = measured.standard;
   const to = label.standard;
-  requireFinite("label.amperes", label.amperes, Number.MIN_VALUE);
-  requireFinite("measured.amperes.value", measured.amperes.value, 0);
-  requireFinite("measured.amperes.standardUncertainty", measured.amperes.standardUncertainty, 0);
+  requireStandard("label.standard", to);
+  requireStandard("measured.standard", from);
+  requirePositive("label.amperes", label.amperes);
+  requireEstimate("measured.amperes", measured.amperes, 0);
 
   // A bare current or HCA goes through the conversion even beside its like, to be refused there.
   const sameName = testedAs(from) === testedAs(to) || (namedEn(from) && namedEn(to));

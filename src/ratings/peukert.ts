@@ -4,6 +4,8 @@ import {
   rectangularUncertainty,
   refuse,
   requireFinite,
+  requireKey,
+  requirePositive,
 } from "../numeric/index.js";
 import type { Provenance } from "../sources/index.js";
 import { exponentRows } from "./capacity.data.js";
@@ -19,6 +21,8 @@ export interface PeukertExponent extends Estimate, Provenance {
 
 /** Highest current, A per Ah of capacity: cranking lies at 4 and more, where the law must not be carried. Our choice. */
 const HIGHEST_RATE = 2;
+/** Beyond this nothing is known of an exponent of 1 to 1.6. */
+const MOST_EXPONENT_UNCERTAINTY = 10;
 
 /**
  * Published exponents of Peukert's law by kind of battery.
@@ -35,6 +39,7 @@ const HIGHEST_RATE = 2;
  * ```
  */
 export function peukertExponent(kind: PeukertKind): PeukertExponent {
+  requireKey("kind", kind, exponentRows);
   const [lower, upper, source, standing] = exponentRows[kind];
   return {
     value: (lower + upper) / 2,
@@ -57,7 +62,7 @@ export function peukertExponent(kind: PeukertKind): PeukertExponent {
  *   `exponent-out-of-range`, `current-too-high`
  * @throws RangeError when capacity, rate or current is not above 0, or the uncertainty is negative or not a number
  * Equation: t = H (C / (H I))^k; u(t) = t |ln(C / (H I))| u(k).
- * Source: Peukert's law, myelectrical.com note (read); limit of the current our choice.
+ * Source: Peukert's law, `peukert-note` (read); limit of the current our choice.
  * @example
  * ```ts
  * import { isRefusal } from "crankworthy/numeric";
@@ -73,12 +78,12 @@ export function peukertHours(discharge: {
   readonly amperes: number;
 }): Estimate | Refusal<"exponent-out-of-range" | "current-too-high"> {
   const { capacityAmpereHours, rateHours, exponent, amperes } = discharge;
-  requireFinite("capacityAmpereHours", capacityAmpereHours, Number.MIN_VALUE);
-  requireFinite("rateHours", rateHours, Number.MIN_VALUE);
-  requireFinite("amperes", amperes, Number.MIN_VALUE);
-  const { value: k, standardUncertainty: u } =
-    typeof exponent === "number" ? { value: exponent, standardUncertainty: 0 } : exponent;
-  requireFinite("exponent.standardUncertainty", u, 0);
+  requirePositive("capacityAmpereHours", capacityAmpereHours);
+  requirePositive("rateHours", rateHours);
+  requirePositive("amperes", amperes);
+  const used = typeof exponent === "number" ? { value: exponent, standardUncertainty: 0 } : exponent;
+  const { value: k, standardUncertainty: u } = used;
+  requireFinite("exponent.standardUncertainty", u, 0, MOST_EXPONENT_UNCERTAINTY);
   if (!(k >= 1 && k <= 1.6)) {
     return refuse(
       "exponent-out-of-range",
@@ -119,8 +124,8 @@ export function peukertExponentFromTests(
   second: DischargeTest,
 ): number | Refusal<"same-current"> {
   for (const { amperes, hours } of [first, second]) {
-    requireFinite("amperes", amperes, Number.MIN_VALUE);
-    requireFinite("hours", hours, Number.MIN_VALUE);
+    requirePositive("amperes", amperes);
+    requirePositive("hours", hours);
   }
   if (first.amperes === second.amperes) {
     return refuse("same-current", "Both tests ran at one current.", "A test at another current.");

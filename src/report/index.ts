@@ -5,6 +5,8 @@
  * @module
  */
 export { renderDerivation } from "./derivation.js";
+export { englishGuidance, type GuidanceMessages } from "./guidance.en.data.js";
+export { type GuidanceTextOptions, renderCaution, renderEnd, renderStep } from "./guidance.js";
 export type { ReportLine } from "./line.js";
 export { layOutMarkdown, renderMarkdown } from "./markdown.js";
 export { english } from "./messages.en.data.js";

@@ -4,9 +4,21 @@ import type {
   Evaluation,
   NextStep,
   ReferenceCranking,
+  VehicleReading,
+  VehicleSection,
 } from "../evaluate/index.js";
 import type { Standing } from "../sources/index.js";
-import type { Action, CautionCode, Condition, DamageSign, FindingCode, Severity } from "../verdict/index.js";
+import type {
+  Action,
+  CauseCode,
+  CauseSupport,
+  CautionCode,
+  Condition,
+  DamageSign,
+  FindingCode,
+  SettlingStep,
+  Severity,
+} from "../verdict/index.js";
 import type {
   ElapsedTerm,
   Eligibility,
@@ -23,7 +35,9 @@ export type Question =
   | "charge"
   | "ability"
   | "start"
+  | "vehicle"
   | "now"
+  | "cause"
   | "noticed"
   | "next"
   | "hurt"
@@ -41,6 +55,8 @@ export type DecidingRule =
   | "frozen"
   | "system-voltage"
   | "scattered-readings"
+  | "contact-spread"
+  | "in-vehicle-reading"
   | "missing-cell"
   | "cell-spread"
   | "too-little-charge"
@@ -78,8 +94,11 @@ export type LoadTestFault =
   | "duration-too-long"
   | "load-too-low"
   | "load-too-high"
-  | "load-basis-unknown";
+  | "load-basis-unknown"
+  | "just-charged";
 
+type Starting = NonNullable<VehicleSection["starting"]>;
+type Draw = NonNullable<VehicleSection["draw"]>;
 type DateCode = NonNullable<Evaluation["age"]>["dateCode"];
 
 /** Codes that stand as words inside a sentence. An unknown code is shown with blanks for its hyphens. */
@@ -96,6 +115,24 @@ export type Word =
   | Standing
   | WarrantyTerms["monthCount"]
   | ElapsedTerm["unit"]
+  | VehicleReading["code"]
+  | VehicleReading["outcome"]
+  | Starting["reasons"][number]["lookAt"][number]
+  | NonNullable<Draw["flatBattery"]>["code"]
+  | CauseCode
+  | SettlingStep
+  // why a reading in the vehicle is doubted, and why a charging voltage is not judged
+  | "voltage-drop"
+  | "consumer-on"
+  | "computer-controlled"
+  | "control-unknown"
+  | "regulator-temperature-unknown"
+  | "charge-current-above-10-a"
+  | "engine-below-2500-rpm"
+  // reasons to take a reading with care
+  | "battery-not-proved"
+  | "method-of-limit-not-printed"
+  | "meters-differ"
   | "converted"
   | "passed"
   | "failed"
@@ -115,7 +152,18 @@ export type Word =
   | "measurements.conductance"
   | "measurements.loadTest"
   | "requirement"
-  | "chargePlan";
+  | "chargePlan"
+  | "vehicle"
+  | "vehicle.starting.crankingVolts"
+  | "vehicle.starting.crankingAmperes"
+  | "vehicle.starting.positiveDropVolts"
+  | "vehicle.starting.groundDropVolts"
+  | "vehicle.starting.solenoidDropVolts"
+  | "vehicle.charging.regulatedVolts"
+  | "vehicle.charging.positiveDropVolts"
+  | "vehicle.charging.groundDropVolts"
+  | "vehicle.charging.ripple"
+  | "vehicle.draw";
 
 /** Sentences and half-sentences that hold a report together. */
 export type Phrase =
@@ -150,6 +198,12 @@ export type Phrase =
   | "assumed"
   | "reason"
   | "chargePlan"
+  | "vehicleReading"
+  | "otherSources"
+  | "care"
+  | "standing"
+  | "flatBattery"
+  | "because"
   | "dateCode"
   | "reading"
   | "period"
@@ -181,7 +235,7 @@ export type Phrase =
 
 /**
  * Everything a report says, in one language. A template holds `{name}`, formatted as `{name:unit}` says: `V A Ah min
- * h °C %` with the unit, `%1` percent with a decimal, `c` a share of charge shown within 0..100 %, `-V` with the sign
+ * h °C % mA mV mΩ m m³ m³/h cm²` with the unit, `%1` percent with a decimal, `c` a share of charge shown within 0..100 %, `-V` with the sign
  * turned, `g` gravity, `n` whole number, `d` one decimal, `p` probability, `w` codes put into words. `[…]` is left out when a name in it has no value.
  */
 export interface Messages {
@@ -198,6 +252,8 @@ export interface Messages {
   readonly decidedBy: Readonly<Record<DecidingRule, string>>;
   readonly trust: Readonly<Record<Evaluation["trust"]["level"], string>>;
   readonly finding: Readonly<Record<FindingCode, Sentence>>;
+  readonly cause: Readonly<Record<CauseCode, string>>;
+  readonly support: Readonly<Record<CauseSupport, string>>;
   readonly caution: Readonly<Record<CautionCode, string>>;
   readonly nextStep: Readonly<Record<NextStep["code"], string>>;
   readonly eligibility: Readonly<Record<Eligibility["answer"], string>>;

@@ -7,6 +7,7 @@ import { line, type ReportLine } from "./line.js";
 import type { DecidingRule, Messages, Question, Sentence } from "./messages.js";
 import { derivationLines, type ReportSources } from "./steps.js";
 import { clean } from "./text.js";
+import { causeLines, vehicleLines } from "./vehicle.js";
 import { warrantyLines } from "./warranty.js";
 
 /** A question and its answer. */
@@ -55,12 +56,16 @@ export function reportSections(
   add("charge", chargeLines(evaluation, messages));
   add("ability", abilityLines(evaluation, messages));
   add("start", startLines(evaluation, messages));
+  add("vehicle", vehicleLines(evaluation, messages));
   add("now", verdictLines(evaluation, messages));
+  add("cause", causeLines(evaluation, messages));
   add("noticed", findingLines(evaluation, messages));
   add("next", stepLines(evaluation, messages));
   add(
     "hurt",
-    cautions.map(({ code }) => line(messages.caution[code], "item")),
+    cautions.map(({ code, parameters = {} }) =>
+      line(fillTemplate(messages, messages.caution[code], parameters), "item"),
+    ),
   );
   add("age", ageLines(evaluation, messages));
   add("warranty", warrantyLines(evaluation, messages));

@@ -96,6 +96,15 @@ export const benchSources = {
     address: "donsnotes.com/tech/charging-auto.html",
     standing: "read",
   },
+  "agm-receptacle": {
+    title: "US Army PS Magazine 665: AGM at 14.2 to 14.7 V, above 15.0 V look every 15 min",
+    edition: "April 2008",
+    standing: "read",
+  },
+  "reserve-charging-table": {
+    title: "A battery maker's page, hours and amperes of a charge from flat by reserve capacity, after BCI",
+    standing: "read",
+  },
   "charger-manual": {
     title: "A charger's manual: Ah = RC/2 + 15.5, hours = 1.25 x Ah x charge missing / A",
     locator: "page 14",
@@ -120,6 +129,7 @@ export const benchSources = {
   "workshop-charge-stop": {
     title: "A vehicle maker's workshop manual: stop above 60 °C electrolyte, at most 50 A",
     edition: "2002",
+    locator: "others read: 51.7 °C (US Army TM 5-3820-256-24-4, NAVEDTRA 14113), 43 °C (a tractor manual)",
     standing: "read",
   },
   "workshop-deep-discharge": {
@@ -134,10 +144,6 @@ export const benchSources = {
     address: "armyordnance.tpub.com/OD1002, page 60",
     standing: "read",
   },
-  "workshop-practice": {
-    title: "Workshop practice of charging and testing",
-    standing: "from-memory",
-  },
   "polarity-practice": {
     title: "Reversed battery: verify the leads, then take out of service; two web pages, weak",
     standing: "our-choice",
@@ -149,13 +155,6 @@ export const benchSources = {
   "workshop-charge-acceptance": {
     title: "A vehicle maker's workshop manual: after 5 min the current must exceed 10 % of the rated Ah",
     edition: "2015",
-    standing: "read",
-  },
-  "a-a-55439-charge": {
-    title:
-      "US federal commercial item description A-A-55439A: a new battery takes 2 % of its cranking rating",
-    locator: "3.18",
-    address: "batteriesrechargeable.emilspec.com/A-A-55439, page 4",
     standing: "read",
   },
   "en-62485-stationary": {

@@ -4,7 +4,7 @@ import type { Source } from "./source.js";
 export const chargeStateSources = {
   "carma-sulfate": {
     title:
-      "CARMA aerosol model, sulfate density table; its comment names International Critical Tables (1928)",
+      "Sulfuric acid density table of an open aerosol model; it names International Critical Tables (1928)",
     edition: "commit 4cbe6bbf",
     locator: "source/base/sulfate_utils.F90",
     address: "github.com/ESCOMP/CARMA",
@@ -21,8 +21,8 @@ export const chargeStateSources = {
   "bode-1977": {
     title: "H. Bode, Lead-Acid Batteries: cell voltage against acid molality, full digits",
     edition: "1977",
-    locator: "fit in log10 of molality, rounded form read in PyBaMM Sulzer2019.py, commit 7c9f5bd8",
-    address: "github.com/pybamm-team/PyBaMM",
+    locator: "fit in log10 of molality; a rounded form was read in an open battery modelling package",
+    address: "github.com/pybamm-team/PyBaMM, Sulzer2019.py, commit 7c9f5bd8",
     standing: "from-memory",
   },
   "harned-hamer-1935": {
@@ -32,10 +32,10 @@ export const chargeStateSources = {
     standing: "from-memory",
   },
   "gu-wang-liaw-1997": {
-    title: "Gu, Wang and Liaw, acid conductivity, as in PyBaMM Sulzer2019.py, commit 7c9f5bd8",
+    title: "Gu, Wang and Liaw, acid conductivity, as in an open battery modelling package, parameter file",
     edition: "1997",
     locator: "conductivity function, citing Tiedemann and Newman 1979",
-    address: "github.com/pybamm-team/PyBaMM",
+    address: "github.com/pybamm-team/PyBaMM, Sulzer2019.py, commit 7c9f5bd8",
     standing: "secondary",
   },
   "tm-5-4210-230": {
@@ -60,7 +60,6 @@ export const chargeStateSources = {
     locator: "p. 83",
     standing: "read",
   },
-  "jis-d-5301": { title: "JIS D 5301, lead-acid starter batteries", standing: "from-memory" },
   "navedtra-14113": {
     title: "NAVEDTRA 14113, hydrometer correction",
     locator: "page 294 of the web edition",
@@ -73,7 +72,7 @@ export const chargeStateSources = {
     standing: "read",
   },
   "battery-maker-lexicon": {
-    title: "A battery maker's technical lexicon, full-charge voltages by type",
+    title: "A battery maker's page of questions and answers, rest voltages by type",
     standing: "read",
   },
   "charge-state-defaults": {

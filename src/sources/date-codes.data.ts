@@ -51,30 +51,6 @@ export const dateCodesSources = {
     address: "github.com/gs1/gs1-syntax-dictionary",
     standing: "read",
   },
-  "week-of-first-january": {
-    title: "Marking legend of a semiconductor maker: week 1 is the week that holds 1 January",
-    standing: "read",
-  },
-  "eu-2023-1542-date": {
-    title:
-      "Regulation (EU) 2023/1542, Annex VI part A item 4: the label states month and year of manufacture",
-    address: "itcc-lab.com/web/biaozhunfagui/453.html (reproduction)",
-    standing: "read",
-  },
-  "date-code-training-slides": {
-    title: "Training slides on date codes of stationary batteries, 2005 to 2015",
-    locator:
-      "two codes on one product: manufacture and start of warranty; schemes differ between plants and change",
-    address: "deploy.doczz.net/doc/1201179",
-    standing: "read",
-  },
-  "witte-1922": {
-    title: "O. A. Witte, The Automobile Storage Battery: Its Care and Repair",
-    edition: "1922",
-    locator:
-      "a dry battery ages from filling, a wet one from leaving the factory, an original one has the vehicle's date",
-    standing: "read",
-  },
   "date-code-choices": {
     title:
       "Choices of this library for reading date codes: accepted window, all decades reported, plausible shelf time",

@@ -22,3 +22,18 @@ export function derive(
       : { result: result.value, standardUncertainty: result.standardUncertainty }),
   });
 }
+
+/** Adds the step of a probability that a margin is above zero, under a normal model. */
+export function deriveProbability(
+  derivation: Derivation | undefined,
+  quantity: string,
+  margin: { readonly value: number; readonly standardUncertainty: number },
+  probability: number,
+): void {
+  if (!derivation) return;
+  const inputs = { margin: margin.value, u: margin.standardUncertainty };
+  derive(derivation, quantity, "Φ(margin / u)", inputs, probability, "1", {
+    source: "jcgm-106",
+    standing: "from-memory",
+  });
+}

@@ -13,7 +13,7 @@ import { vehicleSources } from "./vehicle.data.js";
 import { verdictSources } from "./verdict.data.js";
 import { warrantySources } from "./warranty.data.js";
 
-export { derive } from "./derive.js";
+export { derive, deriveProbability } from "./derive.js";
 export type { Derivation, DerivationStep, Source, Standing } from "./source.js";
 
 /** All sources by key. Keys are stable. */

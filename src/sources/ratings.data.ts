@@ -95,7 +95,7 @@ export const ratingsSources = {
     standing: "read",
   },
   "etn-register": {
-    title: "auto-einbau.de, page on the European type number",
+    title: "A car-parts page on the European type number",
     address: "https://auto-einbau.de",
     locator: "digits 1 to 6; agrees with the German battery industry association's page",
     standing: "read",
@@ -110,8 +110,9 @@ export const ratingsSources = {
     standing: "read",
   },
   "reserve-forum": {
-    title: "sailnet.com, forum thread 63682",
-    locator: "example 325 min, 165 Ah",
+    title: "A sailing forum, thread on reserve capacity",
+    locator: "thread 63682, example 325 min, 165 Ah",
+    address: "sailnet.com",
     standing: "read",
   },
   "reserve-training": {
@@ -129,7 +130,7 @@ export const ratingsSources = {
     standing: "read",
   },
   "peukert-note": {
-    title: "myelectrical.com, Peukert's law",
+    title: "A note on Peukert's law",
     locator: "generic exponents, model error about 10 %",
     address: "https://myelectrical.com/notes/entryid/116",
     standing: "read",

@@ -21,11 +21,6 @@ export const temperatureSources = {
     address: "nsndepot.com/Library/PSMAG/PS_696",
     standing: "read",
   },
-  "tm-10-6140-capacity": {
-    title: "US Army TM 10-6140-200-14, capacity of motive batteries at low temperature",
-    address: "batterymanuals.tpub.com/TM-10-6140-200-14, page 11",
-    standing: "read",
-  },
   "trade-chart-ability": {
     title: "SAE and BCI chart of cranking ability against temperature, as handed down in the trade",
     standing: "from-memory",
@@ -40,23 +35,9 @@ export const temperatureSources = {
     title: "A workshop's article on starting in the cold; its temperature labels are doubtful",
     standing: "read",
   },
-  "workshop-article-demand-2": {
-    title: "Another workshop's article: about 200 % at -20 °C, 300 % or more at -27 °C",
-    standing: "read",
-  },
   "textbook-demand": {
     title: "Textbook chart of engine cranking demand against temperature",
     standing: "from-memory",
-  },
-  "starter-current-1998": {
-    title: "A vehicle maker's workshop manual, starter current of a 1.9 L four-cylinder engine",
-    edition: "1998",
-    standing: "read",
-  },
-  "sae-din-ratio": {
-    title: "Cranking rating at 7.2 V against the rating at 9.0 V, both 30 s at -18 °C: 1.70 ±8 % (k = 2)",
-    locator: "rounded from three catalogues that print 1.65, 1.7 and 1.5 x + 40",
-    standing: "computed",
   },
   "resistance-textbook": {
     title: "Textbook figure: resistance of a lead-acid battery rises by 50 % from +30 to -18 °C",

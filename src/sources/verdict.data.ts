@@ -16,11 +16,6 @@ export const verdictSources = {
     address: "bipm.org/en/committees/jc/jcgm/publications",
     standing: "from-memory",
   },
-  "ilac-g8": {
-    title: "Guidelines on decision rules and statements of conformity",
-    edition: "ILAC-G8:09/2019",
-    standing: "secondary",
-  },
   "tm-9-6140": {
     title: "US Army TM 9-6140-200-14, lead-acid storage batteries",
     edition: "11 Sep 1998",
@@ -68,4 +63,14 @@ export const verdictSources = {
     standing: "read",
   },
   "workshop-practice": { title: "Workshop practice", standing: "common-practice" },
+  "cfr-1917-157": {
+    title: "29 CFR 1917.157, battery charging and changing: jumper leads, ground away from the battery",
+    address: "osha.gov",
+    standing: "read",
+  },
+  "spent-battery-rules": {
+    title: "US EPA, frequent questions on spent lead-acid batteries: 40 CFR 266 subpart G or 273",
+    address: "epa.gov",
+    standing: "read",
+  },
 } as const satisfies Record<string, Source>;

@@ -1,4 +1,4 @@
-import type { Estimate } from "../numeric/index.js";
+import { type Estimate, requireKey, requirePositiveEstimate } from "../numeric/index.js";
 import { capacityProfiles } from "./capacity.data.js";
 import { covers, type OutsideTable, outsideTable, readTable } from "./table.js";
 
@@ -25,6 +25,7 @@ export function capacityPercent(
   temperatureCelsius: number,
   profile: CapacityProfile,
 ): Estimate | OutsideTable {
+  requireKey("profile", profile, capacityProfiles);
   const table = capacityProfiles[profile];
   return covers(table, temperatureCelsius)
     ? readTable(table, temperatureCelsius)
@@ -52,6 +53,7 @@ export function capacityAt25Celsius(
   temperatureCelsius: number,
   profile: CapacityProfile,
 ): Estimate | OutsideTable {
+  requirePositiveEstimate("capacityAmpereHours", capacityAmpereHours);
   const percent = capacityPercent(temperatureCelsius, profile);
   if ("refused" in percent) return percent;
   const factor = percent.value / 100;

@@ -1,3 +1,5 @@
+import { requireFinite } from "../numeric/index.js";
+
 /**
  * Degrees Fahrenheit to degrees Celsius, exact; for tables printed in °F.
  *
@@ -10,6 +12,7 @@
  * ```
  */
 export function celsiusFromFahrenheit(fahrenheit: number): number {
+  requireFinite("fahrenheit", fahrenheit);
   return (fahrenheit - 32) / 1.8;
 }
 
@@ -25,5 +28,6 @@ export function celsiusFromFahrenheit(fahrenheit: number): number {
  * ```
  */
 export function fahrenheitFromCelsius(celsius: number): number {
+  requireFinite("celsius", celsius);
   return celsius * 1.8 + 32;
 }

@@ -6,9 +6,14 @@ import {
   probabilityPositive,
   type Refusal,
   refuse,
+  requireEstimate,
   requireFinite,
+  requirePositiveEstimate,
 } from "../numeric/index.js";
+import { derive } from "../sources/derive.js";
 import type { Derivation } from "../sources/index.js";
+import { between, lerp, type Side, scaled } from "./cold-start-sides.js";
+import { COLD_START_CHOICE, deriveIntervalEnd, deriveMorning, factorStep } from "./cold-start-steps.js";
 import { abilityAgainstRating, crankingDemandTables } from "./cranking.data.js";
 import type { AbilityTable } from "./cranking-ability.js";
 import type { DemandTable } from "./cranking-demand.js";
@@ -126,8 +131,9 @@ export function coldStartMargin(
     demandTable = crankingDemandTables.between,
     chargeSensitivity = chargeSensitivityDefault,
   } = input;
-  requireFinite("abilityAmperes", abilityAmperes.value, Number.MIN_VALUE);
-  requireFinite("demandAmperes", demandAmperes.value, Number.MIN_VALUE);
+  requirePositiveEstimate("abilityAmperes", abilityAmperes);
+  requirePositiveEstimate("demandAmperes", demandAmperes);
+  requireEstimate("chargeSensitivity", chargeSensitivity, 0, 1);
   requireFinite("neededVolts", neededVolts, RATING_VOLTS, 9.6);
   if (!covers(abilityTable, RATING_CELSIUS)) return outsideTable(abilityTable, RATING_CELSIUS);
   if (!covers(demandTable, demandReferenceCelsius)) return outsideTable(demandTable, demandReferenceCelsius);
@@ -135,7 +141,7 @@ export function coldStartMargin(
   let ability = abilityAmperes.value;
   let relative = abilityAmperes.standardUncertainty / ability;
   if (stateOfCharge) {
-    requireFinite("stateOfCharge", stateOfCharge.value);
+    requireEstimate("stateOfCharge", stateOfCharge);
     if (stateOfCharge.value < 0.3 || stateOfCharge.value > 1.2)
       return refuse(
         "charge-outside-range",
@@ -144,18 +150,25 @@ export function coldStartMargin(
       );
     const missing = 1 - stateOfCharge.value;
     const factor = 1 - chargeSensitivity.value * missing;
-    ability *= factor;
-    relative = Math.hypot(
-      relative,
-      (chargeSensitivity.standardUncertainty * missing) / factor,
-      (chargeSensitivity.value * stateOfCharge.standardUncertainty) / factor,
+    const u = Math.hypot(
+      chargeSensitivity.standardUncertainty * missing,
+      chargeSensitivity.value * stateOfCharge.standardUncertainty,
     );
+    ability *= factor;
+    relative = Math.hypot(relative, u / factor);
+    const inputs = { sensitivity: chargeSensitivity.value, charge: stateOfCharge.value };
+    const formula = "1 − sensitivity × (1 − charge)";
+    factorStep(derivation, "charge factor", formula, inputs, factor, u);
   }
   if (neededVolts > RATING_VOLTS) {
     const span = ZERO_CURRENT_VOLTS - RATING_VOLTS;
     const share = (ZERO_CURRENT_VOLTS - neededVolts) / span;
+    const u = ((1 - share) * ZERO_CURRENT_UNCERTAINTY) / span;
     ability *= share;
-    relative = Math.hypot(relative, ((1 - share) * ZERO_CURRENT_UNCERTAINTY) / (span * share));
+    relative = Math.hypot(relative, u / share);
+    const inputs = { zeroCurrent: ZERO_CURRENT_VOLTS, needed: neededVolts, rating: RATING_VOLTS };
+    const formula = "(zeroCurrent − needed) / (zeroCurrent − rating)";
+    factorStep(derivation, "share of the current at the needed voltage", formula, inputs, share, u);
   }
   const demand = demandAmperes.value;
   const demandRelative = demandAmperes.standardUncertainty / demand;
@@ -228,6 +241,12 @@ export function coldStartMargin(
           standardUncertainty:
             amperes(between(sides, centre.celsius)).marginAmperes.standardUncertainty / centre.slope,
         };
+  if (derivation) {
+    const inputs = { rating: abilityAmperes.value, factors: ability / abilityAmperes.value };
+    const result = { value: ability, standardUncertainty: ability * relative };
+    const quantity = "cranking ability at −18 °C";
+    derive(derivation, quantity, "rating × factors", inputs, result, "A", COLD_START_CHOICE);
+  }
   derivation?.push({
     quantity: "lowest temperature of a start",
     formula: "ability × a(T)/a(−18) = demand × d(T)/d(reference)",
@@ -237,12 +256,13 @@ export function coldStartMargin(
       reference: demandReferenceCelsius,
       abilityTable: abilityTable.id,
       demandTable: demandTable.id,
+      coveredFrom: covered.lower,
+      coveredTo: covered.upper,
     },
     result: "bound" in centre ? `${centre.bound} ${centre.celsius}` : centre.celsius,
     unit: "°C",
     ...("value" in lowestStartCelsius && { standardUncertainty: lowestStartCelsius.standardUncertainty }),
-    source: "temperature-choice",
-    standing: "our-choice",
+    ...COLD_START_CHOICE,
   });
 
   const coldest = input.coldestMorningCelsius;
@@ -251,6 +271,9 @@ export function coldStartMargin(
   const intervalCelsius: Mutable<Partial<Interval>> = {};
   if (!("bound" in lower)) intervalCelsius.lower = lower.celsius;
   if (!("bound" in upper)) intervalCelsius.upper = upper.celsius;
+  if (derivation)
+    for (const [end, celsius] of Object.entries(intervalCelsius))
+      deriveIntervalEnd(derivation, end as keyof Interval, celsius);
   const assumptions: ColdStartAssumption[] = [
     "temperature-tables-of-the-trade",
     stateOfCharge ? "charge-dependence-illustrative" : "charged",
@@ -262,39 +285,16 @@ export function coldStartMargin(
     coveredCelsius: covered,
     assumptions,
   };
-  if (coldest !== undefined)
-    start.atColdestMorning = outside ? outsideTable(outside, coldest) : amperes(between(sides, coldest));
+  if (coldest !== undefined) {
+    if (outside) start.atColdestMorning = outsideTable(outside, coldest);
+    else {
+      const side = between(sides, coldest);
+      const morning = amperes(side);
+      start.atColdestMorning = morning;
+      const ratios = { abilityRatio: side.ability.value, demandRatio: side.demand.value };
+      const grounds = { celsius: coldest, ability, demand, abilityTable, demandTable, ...ratios };
+      if (derivation) deriveMorning(derivation, grounds, morning);
+    }
+  }
   return start;
-}
-
-/** Both ratios at one temperature. */
-interface Side {
-  readonly celsius: number;
-  readonly ability: Estimate;
-  readonly demand: Estimate;
-}
-
-function lerp(from: number, to: number, t: number): number {
-  return from + (to - from) * t;
-}
-
-// The side at a temperature inside the range, straight between its neighbours; sides run from warm to cold.
-function between(sides: readonly Side[], celsius: number): Side {
-  let i = 1;
-  while (i < sides.length - 1 && celsius < sides[i]!.celsius) i++;
-  const cold = sides[i]!;
-  const warm = sides[i - 1]!;
-  const t = (celsius - cold.celsius) / (warm.celsius - cold.celsius);
-  const mix = (from: Estimate, to: Estimate): Estimate => ({
-    value: lerp(from.value, to.value, t),
-    standardUncertainty: lerp(from.standardUncertainty, to.standardUncertainty, t),
-  });
-  return { celsius, ability: mix(cold.ability, warm.ability), demand: mix(cold.demand, warm.demand) };
-}
-
-function scaled(amperes: number, relative: number, ratio: number, ratioUncertainty: number): Estimate {
-  return {
-    value: amperes * ratio,
-    standardUncertainty: amperes * Math.hypot(relative * ratio, ratioUncertainty),
-  };
 }

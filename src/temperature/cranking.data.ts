@@ -73,6 +73,7 @@ export const abilityAgainstRating: TemperatureTable = {
   ],
   source: "temperature-choice",
   standing: "our-choice",
+  leansOn: ["rating-ratio-pages", "tm-5-4210-table-3", "ps-696-cold"],
 };
 
 /**
@@ -115,5 +116,6 @@ export const crankingDemandTables = {
     ],
     source: "temperature-choice",
     standing: "our-choice",
+    leansOn: ["workshop-article-demand", "textbook-demand"],
   },
 } as const satisfies Record<string, TemperatureTable>;

@@ -25,6 +25,7 @@ export {
   infraredReadingCelsius,
   surfaceCelsiusFromInfrared,
   type TemperatureMethod,
+  temperatureMethods,
   temperatureUncertaintyKelvin,
 } from "./infrared.js";
 export { resistanceAt25Celsius, resistanceSlope } from "./resistance.js";

@@ -1,5 +1,5 @@
-import { type Estimate, type Refusal, refuse, requireFinite } from "../numeric/index.js";
-import type { Derivation } from "../sources/index.js";
+import { type Estimate, type Refusal, refuse, requireEstimate } from "../numeric/index.js";
+import type { Derivation, SourceId } from "../sources/index.js";
 
 /** Mean relative slope of resistance, referred to 25 °C [1/K], and where it may be used. */
 export const resistanceSlope = {
@@ -9,7 +9,9 @@ export const resistanceSlope = {
   highestCelsius: 45,
   source: "resistance-textbook",
   standing: "from-memory",
-} as const;
+  /** The wide side of the uncertainty: acid alone doubles its resistivity. */
+  leansOn: ["acid-resistivity"],
+} as const satisfies { source: SourceId; leansOn: readonly SourceId[]; [field: string]: unknown };
 
 /**
  * Small-signal or ohmic resistance referred to 25 °C.
@@ -43,8 +45,8 @@ export function resistanceAt25Celsius(
 ): Estimate | Refusal<"temperature-outside-range"> {
   const { perKelvin, lowestCelsius, highestCelsius } = resistanceSlope;
   const temperature = temperatureCelsius.value;
-  requireFinite("temperatureCelsius", temperature);
-  requireFinite("resistanceOhms", resistanceOhms.value, 0);
+  requireEstimate("temperatureCelsius", temperatureCelsius);
+  requireEstimate("resistanceOhms", resistanceOhms, 0);
   if (temperature < lowestCelsius || temperature > highestCelsius)
     return refuse(
       "temperature-outside-range",

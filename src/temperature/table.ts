@@ -1,4 +1,11 @@
-import { type Estimate, type Interval, type Refusal, refuse, requireFinite } from "../numeric/index.js";
+import {
+  type Estimate,
+  type Interval,
+  type Refusal,
+  refuse,
+  requireFinite,
+  wrongArgument,
+} from "../numeric/index.js";
 import type { SourceId, Standing } from "../sources/index.js";
 
 /** One row of a {@link TemperatureTable}: temperature [°C], value [%], standard uncertainty of the value [%]. */
@@ -16,6 +23,8 @@ export interface TemperatureTable {
   /** A key of the bibliography, or free text for a table of the caller's. */
   readonly source: SourceId | (string & {});
   readonly standing: Standing;
+  /** Sources a chosen table lies between. */
+  readonly leansOn?: readonly SourceId[];
 }
 
 /** Given when a temperature lies outside the rows of a table. */
@@ -29,8 +38,16 @@ export function outsideTable(table: TemperatureTable, temperatureCelsius: number
   );
 }
 
-export function covers({ rows }: TemperatureTable, temperatureCelsius: number): boolean {
+export function covers({ id, rows }: TemperatureTable, temperatureCelsius: number): boolean {
   requireFinite("temperatureCelsius", temperatureCelsius);
+  let before = Number.NEGATIVE_INFINITY;
+  for (const [celsius, percent, u] of rows) {
+    // Written so that NaN fails as well. 1e6: more than any table holds, little enough for every product.
+    const good = celsius > before && celsius < 1e6 && percent > 1e-6 && percent < 1e6 && u >= 0 && u < 1e6;
+    if (!good) wrongArgument(`table ${id}`, `${celsius}, ${percent}, ${u}`, "rising °C, % above 0, u ≥ 0");
+    before = celsius;
+  }
+  if (rows.length < 2) wrongArgument(`table ${id}`, rows.length, "two rows or more");
   return temperatureCelsius >= rows[0]![0] && temperatureCelsius <= rows[rows.length - 1]![0];
 }
 

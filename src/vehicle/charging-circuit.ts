@@ -1,4 +1,11 @@
-import { type Estimate, type Refusal, refuse } from "../numeric/index.js";
+import {
+  type Estimate,
+  type Refusal,
+  refuse,
+  requireEstimate,
+  requireFinite,
+  requireKey,
+} from "../numeric/index.js";
 import type { Derivation } from "../sources/index.js";
 import {
   BAND_CELSIUS,
@@ -7,18 +14,16 @@ import {
   type ChargingRiseName,
   REGULATED_BANDS,
 } from "./charging-circuit.data.js";
-import {
-  type JudgementOptions,
-  judgeLimit,
-  type Limit,
-  type LimitJudgement,
-  limitOf,
-  requireEstimate,
-  requireFinite,
-} from "./limit.js";
+import { type JudgementOptions, judgeLimit, type Limit, type LimitJudgement, limitOf } from "./limit.js";
 
 /** How the charging voltage is set. */
 export type ChargingControl = "fixed-regulator" | "computer-controlled" | "unknown";
+
+const CONTROLS: Readonly<Record<ChargingControl, 0>> = {
+  "fixed-regulator": 0,
+  "computer-controlled": 0,
+  unknown: 0,
+};
 
 /** A band of regulated voltage at one temperature [V]. */
 export interface RegulatedBand {
@@ -51,6 +56,7 @@ export function regulatedBand(
   name: BandName = "envelope",
 ): RegulatedBand | Refusal<"outside-table"> {
   requireFinite("regulatorCelsius", regulatorCelsius);
+  if (name !== "envelope") requireKey("name", name, REGULATED_BANDS);
   if (regulatorCelsius < -20 || regulatorCelsius > 80)
     return refuse("outside-table", "The bands are printed for -20..80 °C.", "A reading in that range.");
   // The first maker's lower and the second maker's upper edge bound all three bands at every printed temperature.
@@ -141,6 +147,10 @@ export function judgeChargingVoltage(
   const { chargingVolts, regulatorCelsius, control, chargeAmperes = 0, engineRpm = 2500 } = reading;
   requireEstimate("chargingVolts", chargingVolts);
   requireEstimate("regulatorCelsius", regulatorCelsius);
+  requireKey("control", control, CONTROLS);
+  if (band !== "envelope") requireKey("band", band, REGULATED_BANDS);
+  requireFinite("chargeAmperes", chargeAmperes);
+  requireFinite("engineRpm", engineRpm, 0);
   if (engineRpm < 1200) return refuse("charging-not-begun", "Charging begins near 1200 rpm.", "2500 rpm.");
   const fixed = control === "fixed-regulator";
   const found: RegulatedBand | Refusal<"outside-table"> = fixed
@@ -204,6 +214,10 @@ export function judgeChargingRise(
   options?: JudgementOptions,
   derivation?: Derivation,
 ): LimitJudgement | Refusal<"may-be-computer-controlled"> {
+  requireKey("control", control, CONTROLS);
+  requireKey("rule", rule, CHARGING_RISES);
+  requireEstimate("engineOffVolts", engineOffVolts);
+  requireEstimate("runningVolts", runningVolts);
   if (control !== "fixed-regulator")
     return refuse(
       "may-be-computer-controlled",

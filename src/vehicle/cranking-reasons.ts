@@ -1,3 +1,4 @@
+import { requireFinite, requireKey } from "../numeric/index.js";
 import type { SourceId, Standing } from "../sources/index.js";
 
 /** What was seen while cranking. */
@@ -48,6 +49,9 @@ export interface CrankingReason {
  * ```
  */
 export function reasonOnCranking(seen: CrankingObservation): readonly CrankingReason[] {
+  requireKey("speed", seen.speed, { normal: 0, slow: 0, none: 0 });
+  requireKey("current", seen.current, { low: 0, usual: 0, high: 0, "not-measured": 0 });
+  if (seen.volts !== undefined) requireFinite("volts", seen.volts);
   const reasons: CrankingReason[] = [];
   if (seen.speed === "normal") return reasons;
   const standing = "read";

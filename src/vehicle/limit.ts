@@ -1,4 +1,12 @@
-import { type Estimate, normalCdf, type Refusal, refuse } from "../numeric/index.js";
+import {
+  type Estimate,
+  normalCdf,
+  type Refusal,
+  refuse,
+  requireEstimate,
+  wrongArgument,
+} from "../numeric/index.js";
+import { deriveProbability } from "../sources/derive.js";
 import type { Derivation, SourceId, Standing } from "../sources/index.js";
 
 /** A limit with the spread of what other sources print for the same thing. */
@@ -48,17 +56,6 @@ export interface JudgementOptions {
   readonly confidence?: number;
 }
 
-/** @internal Throws for readings that are not numbers: a mistake of the program, not of the user. */
-export function requireEstimate(name: string, { value, standardUncertainty: u }: Estimate): void {
-  if (!(Number.isFinite(value) && u >= 0 && u < Infinity))
-    throw new RangeError(`${name}: received ${value} ± ${u}, expected finite, uncertainty ≥ 0`);
-}
-
-/** @internal */
-export function requireFinite(name: string, value: number): void {
-  requireEstimate(name, { value, standardUncertainty: 0 });
-}
-
 /** @internal For quantities without a negative side. */
 export function refuseNegative(quantity: string): Refusal<"negative-reading"> {
   return refuse("negative-reading", `A ${quantity} is not negative.`, "The sign of the reading.");
@@ -91,9 +88,11 @@ export function judgeLimit(
   derivation?: Derivation,
 ): LimitJudgement {
   requireEstimate(quantity, measured);
+  const { value: figure, lower, upper } = limit;
+  if (!(figure >= lower && figure <= upper && upper - lower < Infinity))
+    wrongArgument("limit", `${figure} in ${lower}..${upper}`, "lower ≤ value ≤ upper");
   const confidence = options?.confidence ?? 0.95;
-  if (!(confidence > 0.5 && confidence < 1))
-    throw new RangeError(`confidence: received ${confidence}, expected 0.5 < confidence < 1`);
+  if (!(confidence > 0.5 && confidence < 1)) wrongArgument("confidence", confidence, "0.5 < confidence < 1");
   const sign = side === "at-least" ? 1 : -1;
   const { value, standardUncertainty } = measured;
   const margin: Estimate = { value: sign * (value - limit.value), standardUncertainty };
@@ -112,6 +111,12 @@ export function judgeLimit(
     source: limit.source,
     standing: limit.standing,
   });
+  deriveProbability(
+    derivation,
+    `${quantity}, probability of keeping to the limit`,
+    margin,
+    probabilityWithin,
+  );
   return {
     outcome,
     measured,

@@ -1,4 +1,4 @@
-import { type Estimate, type Refusal, refuse } from "../numeric/index.js";
+import { type Estimate, type Refusal, refuse, requireFinite, requireKey } from "../numeric/index.js";
 import type { Derivation } from "../sources/index.js";
 import {
   type JudgementOptions,
@@ -30,6 +30,7 @@ export interface DrawLimits {
  * ```
  */
 export function drawLimits(profile: DrawProfileName = "default"): DrawLimits {
+  requireKey("profile", profile, DRAW_LIMITS);
   const [row, settling, search, lower = 0, upper = 0] = DRAW_LIMITS[profile] as DrawRow;
   return {
     expected: limitOf(row, 0.001),
@@ -108,8 +109,7 @@ export function judgeDraw(
       "No parked vehicle draws over 10 A; were these milliamperes?",
       "The unit.",
     );
-  if (!(settledMinutes >= 0))
-    throw new RangeError(`settledMinutes: received ${settledMinutes}, expected ≥ 0`);
+  requireFinite("settledMinutes", settledMinutes, 0);
   if (expected.outcome === "within-limit") return { outcome: "expected", expected };
   if (settledMinutes < limits.settlingMinutes)
     return refuse(

@@ -1,4 +1,4 @@
-import { type Estimate, type Refusal, refuse } from "../numeric/index.js";
+import { type Estimate, type Refusal, refuse, requireEstimate, requireKey } from "../numeric/index.js";
 import type { Derivation } from "../sources/index.js";
 import {
   RIPPLE_LIMITS,
@@ -48,6 +48,10 @@ export function judgeRipple(
 ):
   | (LimitJudgement & { readonly doubts: readonly RippleDoubt[] })
   | Refusal<"place-differs" | "method-differs" | "negative-reading"> {
+  requireKey("limit", limit, RIPPLE_LIMITS);
+  requireKey("place", reading.place, { "battery-posts": 0, "alternator-output": 0 });
+  requireKey("method", reading.method, { "meter-on-ac": 0, "true-rms": 0, "peak-to-peak": 0 });
+  requireEstimate("rippleVolts", reading.rippleVolts);
   const [place, method, row] = RIPPLE_LIMITS[limit];
   if (reading.place !== place)
     return refuse("place-differs", `The limit holds at: ${place}.`, "Another limit.");

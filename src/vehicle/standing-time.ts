@@ -1,6 +1,14 @@
-import { type Estimate, type Interval, normalCdf, type Refusal, refuse } from "../numeric/index.js";
+import {
+  type Estimate,
+  type Interval,
+  normalCdf,
+  type Refusal,
+  refuse,
+  requireEstimate,
+  requireFinite,
+  requirePositive,
+} from "../numeric/index.js";
 import type { Derivation, SourceId, Standing } from "../sources/index.js";
-import { requireEstimate } from "./limit.js";
 
 /** A parked vehicle. */
 export interface ParkedVehicle {
@@ -29,6 +37,9 @@ export interface StandingTime {
 const FULL: Estimate = { value: 1, standardUncertainty: 0 };
 const LEFT_OUT = ["self-discharge", "cold"] as const;
 
+/** A draw [A] or a charge [1] below a millionth is none. */
+const LEAST = 1e-6;
+
 type StandingRefusal = Refusal<"draw-not-established" | "charge-out-of-range">;
 
 /** Fastest and slowest days to no start, and the relative uncertainty of the inputs. */
@@ -36,11 +47,10 @@ function range(vehicle: ParkedVehicle): readonly [number, number, number] | Stan
   const { reserveCapacityMinutes: minutes, drawAmperes: draw, startingCharge: charge = FULL } = vehicle;
   requireEstimate("drawAmperes", draw);
   requireEstimate("startingCharge", charge);
-  if (!(minutes > 0 && minutes < Infinity))
-    throw new RangeError(`reserveCapacityMinutes: received ${minutes}, expected > 0`);
-  if (draw.value <= 2 * draw.standardUncertainty)
+  requirePositive("reserveCapacityMinutes", minutes);
+  if (draw.value <= 2 * draw.standardUncertainty || draw.value < LEAST)
     return refuse("draw-not-established", "The draw cannot be told from zero.", "A finer reading.");
-  if (!(charge.value > 0 && charge.value <= 1))
+  if (!(charge.value >= LEAST && charge.value <= 1))
     return refuse("charge-out-of-range", "A starting charge lies in 0..1.", "The charge when parked.");
   const full = (0.4 * 0.6 * minutes) / (24 * draw.value);
   // 0.417 RC, the charge at 25 A, against the bulletin's 0.6 RC: -30 %. And where 40 % gone means no start, a battery
@@ -157,7 +167,7 @@ export function explainFlatBattery(seen: FlatBattery): FlatBatteryExplanation | 
   const found = range(seen);
   if ("refused" in found) return found;
   const { parkedDays: days, chargeFound, startingCharge = FULL } = seen;
-  if (!(days >= 0 && days < Infinity)) throw new RangeError(`parkedDays: received ${days}, expected ≥ 0`);
+  requireFinite("parkedDays", days, 0, 1e6);
   if (chargeFound) requireEstimate("chargeFound", chargeFound);
   const [fastest, slowest, inputs] = found;
   const relative = Math.hypot(inputs, 0.05);

@@ -1,4 +1,4 @@
-import { type Estimate, type Refusal, refuse } from "../numeric/index.js";
+import { type Estimate, type Refusal, refuse, requireFinite, requireKey } from "../numeric/index.js";
 import type { Derivation, SourceId, Standing } from "../sources/index.js";
 import {
   type JudgementOptions,
@@ -8,7 +8,6 @@ import {
   type LimitRow,
   limitOf,
   refuseNegative,
-  requireFinite,
 } from "./limit.js";
 import {
   CRANKING_CURRENTS,
@@ -18,6 +17,9 @@ import {
   type CrankingTimeName,
   type EngineClass,
 } from "./starting-circuit.data.js";
+
+/** No engine is hotter. */
+const MOST_CELSIUS = 1000;
 
 /**
  * Least battery voltage while the starter turns the engine, 12 V.
@@ -45,7 +47,8 @@ export function minimumCrankingVolts(
   temperatureCelsius: number,
   name: CrankingMinimumName = "default",
 ): Limit | Refusal<"below-table"> {
-  requireFinite("temperatureCelsius", temperatureCelsius);
+  requireFinite("temperatureCelsius", temperatureCelsius, -273, MOST_CELSIUS);
+  requireKey("name", name, CRANKING_MINIMUMS);
   // The table prints 0 °F as -18 °C; both stand for its last row.
   if (temperatureCelsius < -18)
     return refuse("below-table", "The table ends at -18 °C (0 °F).", "A reading in less cold.");
@@ -105,6 +108,8 @@ export function judgeCrankingVoltage(
 ):
   | (LimitJudgement & { readonly doubts: readonly CrankingDoubt[] })
   | Refusal<"below-table" | "inrush-included" | "sampled-too-slowly"> {
+  requireKey("inrush", reading.inrush, { "left-out": 0, included: 0 });
+  requireFinite("sampleIntervalSeconds", reading.sampleIntervalSeconds ?? 0, 0);
   if (reading.inrush === "included")
     return refuse(
       "inrush-included",
@@ -160,6 +165,7 @@ export function judgeCrankingCurrent(
   derivation?: Derivation,
 ): CrankingCurrentJudgement | Refusal<"no-row-for-temperature" | "negative-reading"> {
   requireFinite("engineTemperatureCelsius", engineTemperatureCelsius);
+  requireKey("engine", engine, CRANKING_CURRENTS);
   const [source, rows] = CRANKING_CURRENTS[engine];
   const row = rows.find(([from, to]) => engineTemperatureCelsius >= from && engineTemperatureCelsius <= to);
   if (!row)
@@ -198,6 +204,7 @@ export function crankingTime(name: CrankingTimeName = "default"): {
   readonly source: SourceId;
   readonly standing: Standing;
 } {
+  requireKey("name", name, CRANKING_TIMES);
   const [longestSeconds, pauseSeconds, source, standing] = CRANKING_TIMES[name];
   return pauseSeconds === null
     ? { longestSeconds, source, standing }

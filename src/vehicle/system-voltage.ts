@@ -1,6 +1,5 @@
-import type { Estimate } from "../numeric/index.js";
+import { type Estimate, requireEstimate, requireKey } from "../numeric/index.js";
 import type { Derivation, Standing } from "../sources/index.js";
-import { requireEstimate } from "./limit.js";
 
 /** Nominal voltage of a system [V]. */
 export type NominalVolts = 6 | 12 | 24;
@@ -122,6 +121,7 @@ function recognise(
   leadsVerified: boolean,
 ): SystemVoltage {
   requireEstimate("restVolts", restVolts);
+  if (labelVolts !== undefined) requireKey("labelVolts", String(labelVolts), SYSTEM_BANDS);
   const { value: volts, standardUncertainty: u } = restVolts;
   if (volts < -2 && leadsVerified) return ask("reversed-battery", labelVolts ? [labelVolts] : [6, 12, 24]);
   // Below twice its uncertainty a reading near zero has no sign.

@@ -1,13 +1,13 @@
-import { divide, type Estimate, type Refusal, refuse } from "../numeric/index.js";
-import type { Derivation } from "../sources/index.js";
 import {
-  type JudgementOptions,
-  judgeLimit,
-  type Limit,
-  type LimitJudgement,
-  limitOf,
+  divide,
+  type Estimate,
+  type Refusal,
+  refuse,
   requireEstimate,
-} from "./limit.js";
+  requireKey,
+} from "../numeric/index.js";
+import type { Derivation } from "../sources/index.js";
+import { type JudgementOptions, judgeLimit, type Limit, type LimitJudgement, limitOf } from "./limit.js";
 import { DROP_AMPERES, DROP_LIMITS, type DropLimitName } from "./voltage-drop.data.js";
 
 /** A voltage drop read across a path that carries current. */
@@ -38,6 +38,7 @@ export interface DropJudgement extends LimitJudgement {
  * ```
  */
 export function dropLimit(name: DropLimitName): Limit & { readonly atAmperes?: number } {
+  requireKey("limit", name, DROP_LIMITS);
   const atAmperes = DROP_AMPERES[name];
   const limit = limitOf(DROP_LIMITS[name]);
   return atAmperes ? { ...limit, atAmperes } : limit;

@@ -80,6 +80,10 @@ export interface Evidence {
   readonly loadTest?: LoadTestEvidence;
   /** Relative scatter of repeated readings beyond what repeatability explains, if there were several. */
   readonly scatter?: { readonly relative: number; readonly limit: number };
+  /** Spread between placings of the clamps, relative, and what the repeatability within a placing explains. */
+  readonly contact?: { readonly between: number; readonly within: number; readonly limit: number };
+  /** What in the vehicle lowers a reading of ability made there: a consumer that is on, a path that loses voltage. */
+  readonly inVehicle?: { readonly loadOn: boolean; readonly wiringFault: boolean };
   /** Probability that the battery starts the caller's engine on the coldest expected morning. */
   readonly startProbability?: number;
 }

@@ -3,13 +3,19 @@
  *
  * @module
  */
+
+export type { CauseCode, CauseRule, CauseSupport, SettlingStep, Sign } from "./causes/cause.js";
+export { causeRules } from "./causes/index.js";
+export { type Cause, type Causes, weighCauses } from "./causes.js";
 export {
   type Caution,
   type CautionCode,
   type CautionSetting,
+  type ChargingAir,
   COLD_TO_CHARGE,
   cautionCodes,
   cautions,
+  charges,
 } from "./caution.js";
 export {
   conformanceProbability,

@@ -46,6 +46,8 @@ export interface Facts {
   readonly reachesServiceable: number | undefined;
   readonly reachesUnserviceable: number | undefined;
   readonly loadTest: "passed" | "failed" | "undecided" | "none";
+  /** A low ability was read in the vehicle, where a consumer or a bad path may have lowered it. */
+  readonly doubtedInVehicle: boolean;
   /** A hazard or another system: no further measurement is asked for. */
   readonly untestable: boolean;
 }
@@ -61,17 +63,27 @@ export function facts(evidence: Evidence, policy: DecisionPolicy): Facts {
   const historySufficient =
     evidence.chargeCompleted && (chargeProbability === undefined || chargeProbability >= 0.5);
   const ability = abilities[0];
+  const reachesServiceable =
+    ability && conformanceProbability(ability.ratio, { lower: policy.serviceableFraction });
+  const outcome = loadTest ? outcomeOf(loadTest, policy) : "none";
+  const { inVehicle } = evidence;
   return {
     evidence,
     policy,
     chargeProbability,
     chargeSufficient: measuredSufficient || historySufficient,
     ability,
-    reachesServiceable:
-      ability && conformanceProbability(ability.ratio, { lower: policy.serviceableFraction }),
+    reachesServiceable,
     reachesUnserviceable:
       ability && conformanceProbability(ability.ratio, { lower: policy.unserviceableFraction }),
-    loadTest: loadTest ? outcomeOf(loadTest, policy) : "none",
+    loadTest: outcome,
+    // A load test is read at the posts: its second failure needs no reading of ability beside it.
+    doubtedInVehicle:
+      inVehicle !== undefined &&
+      (inVehicle.loadOn || inVehicle.wiringFault) &&
+      reachesServiceable !== undefined &&
+      reachesServiceable < policy.acceptProbability &&
+      !(outcome === "failed" && loadTest?.repeated === true),
     untestable:
       evidence.damage.length > 0 ||
       evidence.frozen !== "no" ||

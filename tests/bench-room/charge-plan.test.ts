@@ -8,7 +8,7 @@ import {
   planCharge,
 } from "crankworthy/bench";
 import { isRefusal } from "crankworthy/numeric";
-import { bibliography } from "crankworthy/sources";
+import { bibliography, type Derivation } from "crankworthy/sources";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
@@ -68,12 +68,49 @@ describe("planCharge", () => {
     expect(isRefusal(hot) && hot.code).toBe("temperature-outside-range");
   });
 
+  it("derives every number of the plan, each with the source of its own figure", () => {
+    const derivation: Derivation = [];
+    const made = planCharge({ ...base, chemistry: "gel", openCircuitVolts: 9 }, derivation);
+    if (isRefusal(made)) throw new Error(made.reason);
+    const results = derivation.map((step) => step.result);
+    for (const value of [
+      made.endVolts.value,
+      made.currentAmperes.lower,
+      made.currentAmperes.upper,
+      made.hours!.lower,
+      made.hours!.upper,
+      made.judgeAfterHours,
+    ])
+      expect(results).toContain(value);
+    const of = (quantity: string) => derivation.find((step) => step.quantity === quantity);
+    expect(of("charging current, at most")).toMatchObject({ standing: "our-choice" });
+    expect(of("charging hours, at least")).toMatchObject({ source: "charger-manual", standing: "read" });
+    expect(of("charging hours, at most")).toMatchObject({ source: "charging-logbook", standing: "read" });
+    for (const { source } of derivation) expect(bibliography).toHaveProperty([source]);
+  });
+
+  it("tells what was read from what was recalled or chosen, current by current", () => {
+    expect(chargeProfiles.agm.standardFrom).toEqual(["trade-charge-current", "from-memory"]);
+    expect(chargeProfiles.flooded.standardFrom).toEqual(["trade-charge-current", "from-memory"]);
+    expect(chargeProfiles.gel.standardFrom).toEqual(["auto-charging-notes", "read"]);
+    for (const { slowFrom } of Object.values(chargeProfiles)) expect(slowFrom[1]).toBe("our-choice");
+  });
+
+  it("throws on names and numbers that are none", () => {
+    expect(() => plan({ chemistry: "lithium" as "agm" })).toThrow(/chemistry: received lithium/);
+    expect(() => plan({ pace: "fast" as "slow" })).toThrow(/pace/);
+    expect(() => plan({ capacityAmpereHours: { value: 60, standardUncertainty: Number.NaN } })).toThrow(
+      /capacityAmpereHours/,
+    );
+    expect(() => plan({ stateOfCharge: { value: 0.5, standardUncertainty: -1 } })).toThrow(/stateOfCharge/);
+  });
+
   it("names sources that exist", () => {
     for (const { source } of [...chargeStopCriteria, ...Object.values(chargeProfiles)])
       expect(bibliography).toHaveProperty([source]);
     expect(chargeStopCriteria.find(({ code }) => code === "electrolyte-temperature")).toMatchObject({
       value: 50,
-      from: 50,
+      from: 43,
       to: 60,
     });
   });

@@ -1,5 +1,6 @@
 import { type CellGravityInput, judgeCellGravities } from "crankworthy/bench";
 import { isRefusal } from "crankworthy/numeric";
+import type { Derivation } from "crankworthy/sources";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
@@ -54,6 +55,28 @@ describe("judgeCellGravities", () => {
       valid: false,
       invalidReasons: ["water-not-mixed"],
     });
+  });
+
+  it("keeps a dead cell that the cold correction takes below water", () => {
+    const cells = judge([1.26, 1.26, 1.26, 1.26, 1.26, 1.003], { correction: -0.012 });
+    expect(cells).toMatchObject({ weakestCell: 6 });
+    expect(cells.lowestGravity).toBeCloseTo(0.991, 9);
+    expect(cells.exceedProbability).toBeGreaterThan(0.999);
+    const below = judgeCellGravities({ gravities: [1.26, 0.984], afterFullCharge: true });
+    expect(isRefusal(below) && below.code).toBe("gravity-out-of-range");
+  });
+
+  it("derives the spread and the probability of exceeding its limit", () => {
+    const derivation: Derivation = [];
+    const result = judgeCellGravities({ gravities: [1.26, 1.2], afterFullCharge: true }, derivation);
+    if (isRefusal(result)) throw new Error(result.reason);
+    expect(derivation.map((step) => step.result)).toEqual([result.spread.value, result.exceedProbability]);
+    expect(derivation[1]).toMatchObject({ formula: "Φ(margin / u)", source: "jcgm-106" });
+  });
+
+  it("throws on a limit that has no name here", () => {
+    expect(() => judge([1.26, 1.2], { limit: "lenient" as "usual" })).toThrow(/limit: received lenient/);
+    expect(() => judge([1.26, 1.2], { correction: Number.NaN })).toThrow(/correction/);
   });
 
   it("refuses one cell and readings in other units", () => {

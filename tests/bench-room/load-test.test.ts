@@ -119,11 +119,33 @@ describe("judgeLoadTest", () => {
     expect(judge({ nominalVolts: 6, volts: 4.9 }).marginVolts.value).toBeCloseTo(0.1, 9);
   });
 
-  it("derives limit and margin", () => {
+  it("derives every number of its outcome", () => {
     const derivation: Derivation = [];
-    judgeLoadTest(base, derivation);
-    expect(derivation.map((step) => step.quantity)).toEqual(["load-test limit", "load-test margin"]);
-    expect(derivation[1]!.result).toBeCloseTo(0.2, 9);
+    const outcome = judgeLoadTest(base, derivation);
+    if (isRefusal(outcome)) throw new Error(outcome.reason);
+    const results = derivation.map((step) => step.result);
+    expect(results).toContain(outcome.limitVolts.value);
+    expect(results).toContain(outcome.marginVolts.value);
+    expect(results).toContain(outcome.passProbability);
+    expect(results).toContain(outcome.chargeSufficientProbability);
+    const byNormalModel = derivation.filter((step) => step.formula === "Φ(margin / u)");
+    expect(byNormalModel.map((step) => step.source)).toEqual(["jcgm-106", "jcgm-106"]);
+  });
+
+  it("a pass minutes after a charge proves nothing, a failure does", () => {
+    expect(judge({ hoursSinceCharge: 0.2 })).toMatchObject({
+      valid: false,
+      invalidReasons: ["just-charged"],
+      passStands: false,
+      failStands: true,
+    });
+    for (const spared of [
+      judge({ hoursSinceCharge: 1 }),
+      judge({ hoursSinceCharge: 0.2, surfaceChargeRemoved: true }),
+      judge(),
+    ])
+      expect(spared.invalidReasons).toEqual([]);
+    expect(() => judge({ hoursSinceCharge: -1 })).toThrow(/hoursSinceCharge/);
   });
 
   it("throws on NaN, naming the argument", () => {

@@ -99,6 +99,31 @@ describe("charge from gravity", () => {
     }
   });
 
+  it("keeps a dead cell that the cold correction takes below water", () => {
+    const reading = read({ cellReadings: [1.26, 1.26, 1.26, 1.26, 1.26, 1.003], temperatureCelsius: 10 });
+    expect(reading.weakestIndex).toBe(5);
+    expect(reading.cells[5]!.value).toBeCloseTo(1.003 - 0.00072 * (80 / 3 - 10), 9);
+    expect(reading.cells[5]!.value).toBeLessThan(1);
+    expect(reading.spread).toBeCloseTo(0.257, 9);
+    expect(chargeFromGravity({ ...base, cellReadings: [0.984] })).toMatchObject({
+      code: "gravity-outside-range",
+    });
+  });
+
+  it("throws for an acid that is empty before it is full", () => {
+    expect(() => read({ acid: { fullGravity: 1.12, emptyGravity: 1.265 } })).toThrow(/acid.emptyGravity/);
+  });
+
+  it("derives every cell, the spread and the weakest cell", () => {
+    const steps: Derivation = [];
+    const reading = read({ cellReadings: [1.25, 1.2, 1.26] }, steps);
+    const results = steps.map((step) => step.result);
+    for (const { value } of reading.cells) expect(results).toContain(value);
+    expect(results).toContain(reading.spread);
+    expect(results).toContain(reading.weakestStateOfCharge.value);
+    expect(results).toContain(reading.relativeDensity25);
+  });
+
   it("throws for no, seven or non-finite readings", () => {
     expect(() => chargeFromGravity({ ...base, cellReadings: [] })).toThrow(/received 0/);
     expect(() => chargeFromGravity({ ...base, cellReadings: Array(7).fill(1.2) })).toThrow(RangeError);

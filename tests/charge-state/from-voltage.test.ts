@@ -183,7 +183,9 @@ describe("derivation", () => {
     const reading = read({ volts: 12.3 }, steps);
     expect(reading).toEqual(read({ volts: 12.3 }));
     expect(steps.map((step) => step.quantity)).toEqual([
+      "settled open-circuit voltage",
       "settled open-circuit voltage at 25 °C",
+      "equivalent acid",
       "equivalent relative density 25/25",
       "state of charge",
     ]);

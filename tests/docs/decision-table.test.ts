@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { rules } from "crankworthy/verdict";
+import { causeRules, rules } from "crankworthy/verdict";
 import { expect, it } from "vitest";
 import { decisionTable } from "./decision-table.js";
 
@@ -10,4 +10,5 @@ it("docs/rules.md is what the rules say (npm run rules writes it)", () => {
       .split("\n")
       .filter((line) => /^\| \d/.test(line)),
   ).toHaveLength(rules.length);
+  for (const { code } of causeRules) expect(decisionTable()).toContain(`\n| \`${code}\` |`);
 });

@@ -1,13 +1,27 @@
 import { readFileSync } from "node:fs";
 import { bibliography } from "crankworthy/sources";
-import { rules } from "crankworthy/verdict";
+import { causeRules, rules, type Sign } from "crankworthy/verdict";
+
+const signs = (list: readonly Sign[]): string =>
+  list.map(({ code, when }) => `\`${code}\`${when ? " (beside others)" : ""}`).join(", ");
+
+/** What speaks for and against each cause, made from the cause rules. */
+function causeTable(): string[] {
+  return causeRules.map(({ code, source, standing, supports, contradicts, settleBy }) => {
+    const file = `src/verdict/causes/${code}.ts`;
+    const comment = /\/\*\* ([^*]*) \*\/\s*export const/.exec(readFileSync(file, "utf8"))?.[1];
+    if (!comment) throw new Error(`${file} has no doc comment before its rule`);
+    const { title } = bibliography[source];
+    return `| \`${code}\` | ${comment} | ${signs(supports)} | ${signs(contradicts)} | \`${settleBy}\` | ${title} | ${standing} |`;
+  });
+}
 
 /** The page docs/rules.md, made from the rules themselves: order, stage, findings, source, and their own doc comment. */
 export function decisionTable(): string {
   const rows = rules.map((rule, i) => {
     const file = `src/verdict/rules/${rule.code}.ts`;
     const text = readFileSync(file, "utf8");
-    const comment = /\/\*\*([\s\S]*?)\*\/\s*export const/.exec(text)?.[1];
+    const comment = /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s*export const/.exec(text)?.[1];
     if (!comment) throw new Error(`${file} has no doc comment before its rule`);
     const trigger = comment
       .replace(/^\s*\* ?/gm, "")
@@ -29,6 +43,16 @@ export function decisionTable(): string {
     "| order | stage | rule | trigger | role | findings | source | standing |",
     "|---|---|---|---|---|---|---|---|",
     ...rows,
+    "",
+    "# The causes",
+    "",
+    "Generated from `src/verdict/causes/`. Weighed after the rules, over the findings, where something was measured on the vehicle. With findings on",
+    "one side only a cause is `supported` or `contradicted`; otherwise it is `open`, and with both sides `causes-conflict` names what settles it.",
+    '"Beside others": the finding counts only together with, or without, others; the file says which.',
+    "",
+    "| cause | what it is | speaks for it | speaks against it | settled by | source | standing |",
+    "|---|---|---|---|---|---|---|",
+    ...causeTable(),
     "",
   ].join("\n");
 }

@@ -5,7 +5,7 @@ import { dateSchemes } from "crankworthy/date-codes";
 import { ratingStandards } from "crankworthy/ratings";
 import { english } from "crankworthy/report";
 import type { Standing } from "crankworthy/sources";
-import { cautionCodes, defaultPolicy, findingCodes, rules } from "crankworthy/verdict";
+import { causeRules, cautionCodes, defaultPolicy, findingCodes, rules } from "crankworthy/verdict";
 import { policyConventions } from "crankworthy/warranty";
 import { describe, expect, it } from "vitest";
 import { ranges } from "../../src/evaluate/ranges.data.js";
@@ -110,6 +110,8 @@ describe("record", () => {
 const day = readFileSync("examples/counter-day/records.jsonl", "utf8")
   .split("\n")
   .filter((line) => line !== "")
+  .concat(readFileSync("examples/no-start/records.jsonl", "utf8").split("\n"))
+  .filter((line) => line !== "")
   .map((line) => evaluate(JSON.parse(line), { explain: true }));
 
 describe("evaluation", () => {
@@ -158,6 +160,7 @@ describe("tables that hold exactly the codes there are", () => {
     ["Settlement outcomes", Object.keys(english.outcome)],
     ["Settlement lines", Object.keys(english.line)],
     ["Rules", rules.map(({ code }) => code)],
+    ["Causes", [...causeRules.map(({ code }) => code), ...Object.keys(english.support)]],
     ["Policy", Object.keys(defaultPolicy)],
     [
       "Standings",

@@ -35,9 +35,12 @@ describe("decodeLabelCode", () => {
     const derivation: Derivation = [];
     decodeLabelCode({ scheme: "etn", text: "574 013 068" }, derivation);
     decodeLabelCode({ scheme: "jis-d-5301", text: "80D23L" }, derivation);
-    expect(derivation.map(({ result, unit }) => `${result} ${unit}`)).toEqual(["74 Ah", "680 A", "500 A"]);
+    expect(derivation.map(({ result, unit }) => `${result} ${unit}`)).toEqual([
+      ...["12 V", "74 Ah", "680 A"],
+      ...["80 1", "230 mm", "173 mm", "204 mm", "500 A", "425 A", "650 A"],
+    ]);
     decodeLabelCode({ scheme: "etn", text: "x" }, derivation);
-    expect(derivation).toHaveLength(3);
+    expect(derivation).toHaveLength(10);
   });
 });
 

@@ -1,15 +1,12 @@
 import {
   chargeCapacityAmpereHours,
   chargeHours,
-  judgeThreeMinuteCharge,
-  leastAcceptedAmperes,
   type loadLimitProfiles,
   loadTestCurrentAmperes,
   loadTestLimitVolts,
   naturalVentilation,
   planCharge,
   readMissingCells,
-  spreadLimits,
   stationaryAirFlowCubicMetresPerHour,
   workshopAirFlowCubicMetresPerHour,
 } from "crankworthy/bench";
@@ -102,7 +99,7 @@ export const suites: OutsideSuite[] = [
     source:
       "US Army TM 5-4210-230-14&P-1, Table 5 (read), printed alike in three vehicle makers' workshop manuals",
     unit: "V",
-    why: "rows of our table, straight lines in °F between them",
+    why: "copy check of the printed rows; the rows between, above and below test the reading of the table",
     rows: [
       ...TABLE.map(([fahrenheit, volts]) => ({
         label: `${fahrenheit} °F`,
@@ -120,7 +117,7 @@ export const suites: OutsideSuite[] = [
     title: "Load test, minimum voltage after 15 s against temperature, 6 V",
     source: "US Army TM 5-4210-230-14&P-1, Table 5, 6 V column (read)",
     unit: "V",
-    why: "rows of our table; rounded down below 50 °F, not half of the 12 V column",
+    why: "copy check: rounded down below 50 °F, not half of the 12 V column",
     rows: TABLE.map(([fahrenheit, , volts]) => ({
       label: `${fahrenheit} °F`,
       published: volts,
@@ -133,7 +130,7 @@ export const suites: OutsideSuite[] = [
     source:
       "A car-battery FAQ, about 2003; a vehicle maker's manual 2004 (°C); another's, editions 2005 and 2006, 0.5 V apart at -18 °C; a manual that tests at 15-38 °C only; one page printing 10.5 V (all read)",
     unit: "V",
-    why: "rows of our profiles",
+    why: "copy check of the printed rows; 90, 80 and 70 °F and the refusals test the reading of the profiles",
     rows: [
       ...variant("linear-to-100-f", [
         ["100 °F", celsius(100), 9.9],
@@ -176,7 +173,7 @@ export const suites: OutsideSuite[] = [
     source:
       "Half of the cranking rating and three times the capacity, workshop manuals (read); two makers' fixed loads for 55D23L: 170 and 180 A, for 75D23L: 260 and 195 A (read); their 20 h capacities 60 and 65 Ah (from memory)",
     unit: "A",
-    why: "178 and 180 A are rounded to 170 and 180 A in print: 5 %; the rest is exact",
+    why: "170 A may be off by the 5 % within which a load counts as held; the rest is exact arithmetic",
     rows: [
       { label: "356 A, half", published: 170, ours: () => current(356, 60).amperes, allowed: 8.5 },
       {
@@ -198,18 +195,6 @@ export const suites: OutsideSuite[] = [
         ours: () => current(520, 65).amperes / current(520, 65).otherRuleAmperes!,
         allowed: 0.005,
       },
-    ],
-  },
-  {
-    title: "Cell gravities, limits of the spread",
-    source:
-      "US Army TM 9-6140-200-14, 4-7 and PS Magazine 696 (0.025); a marine engine maker's manual 1994 (0.030); TM 5-3805-281-24-2, TM 5-3740-214-14 and others (0.050): all read",
-    unit: "1",
-    why: "policy values, taken as printed",
-    rows: [
-      { label: "strict", published: 0.025, ours: () => spreadLimits.strict.limit, allowed: 0 },
-      { label: "marine", published: 0.03, ours: () => spreadLimits.marine.limit, allowed: 0 },
-      { label: "usual", published: 0.05, ours: () => spreadLimits.usual.limit, allowed: 0 },
     ],
   },
   {
@@ -241,7 +226,7 @@ export const suites: OutsideSuite[] = [
     source:
       "logwell.com/tech/shdwe/vehicle_battery.html (read): flooded 14.2/14.4/15.1 V, maintenance-free 14.5/14.7/15.4 V at 95/75/0 °F",
     unit: "V",
-    why: "rows of our table; °C rounded to 0.1",
+    why: "copy check; °C rounded to 0.1, at 17 mV/K 0.002 V",
     rows: (
       [
         ["flooded", 35, 14.2],
@@ -292,31 +277,6 @@ export const suites: OutsideSuite[] = [
         return hours >= shortest && hours <= longest ? "inside" : `${shortest} to ${longest} h`;
       },
     })),
-  },
-  {
-    title: "Three-minute charge and charge acceptance",
-    source:
-      "A vehicle maker's workshop manual: 40 A, at most 15.5 V (read); another's, 2015: above 6 A after 5 min for 60 Ah (read)",
-    unit: "V; A",
-    why: "taken as printed",
-    rows: [
-      {
-        label: "limit",
-        published: 15.5,
-        ours: () => {
-          const result = judgeThreeMinuteCharge({
-            chemistry: "flooded",
-            highestVolts: 15,
-            voltsStandardUncertainty: 0,
-            startAmperes: 40,
-            seconds: 180,
-          });
-          return isRefusal(result) ? "refused" : result.limitVolts.value;
-        },
-        allowed: 0,
-      },
-      { label: "60 Ah", published: 6, ours: () => leastAcceptedAmperes(60), allowed: 1e-9 },
-    ],
   },
   {
     title: "Ventilation against hydrogen, 12 V 70 Ah",

@@ -9,8 +9,7 @@ import {
 import values from "./reference-values.json" with { type: "json" };
 import type { OutsideSuite } from "./suite.js";
 
-const SCIPY =
-  "SciPy 1.17.1 and NumPy 2.4.6 as an independent implementation (tests/outside/reference-values.json)";
+const SCIPY = `SciPy ${values.made_with.scipy} and NumPy ${values.made_with.numpy} as an independent implementation (tests/outside/reference-values.json)`;
 
 function interpolation(name: string, data: { x: number[]; y: number[]; query: number[][] }): OutsideSuite {
   const curve = pchip(data.x, data.y);

@@ -123,6 +123,21 @@ function reserve(capacity: number, construction: Construction): Estimate {
   return given(reserveCapacityMinutes({ capacityAmpereHours: capacity, construction }));
 }
 
+/** Largest relative effect of rounding in the four printed constants: C = f·m^e against C = (m / F)^(1/E), half digits 5e-5. */
+function roundedConstants(
+  minutes: number,
+  factor: number,
+  exponent: number,
+  forwardFactor: number,
+  forwardExponent: number,
+): number {
+  const half = 5e-5;
+  const there = half / factor + half * Math.log(minutes);
+  const capacity = factor * minutes ** exponent;
+  const back = (half / forwardFactor + half * Math.log(capacity)) / forwardExponent;
+  return there + back;
+}
+
 const conversions: OutsideSuite[] = [
   {
     title: "Cranking ratings: DIN, EN and SAE columns of a reprinted table, coverage",
@@ -283,7 +298,7 @@ const labels: OutsideSuite[] = [
     title: "JIS types: cold cranking amperes of the list",
     source: "k-broad.co.jp/study/cca.html, table after the JIS D 5301 revision of November 2006 (read)",
     unit: "A",
-    why: "the list is taken over as it stands",
+    why: "copy check: the list is taken over as it stands, typed a second time here",
     rows: JIS_LIST.map(([type, amperes]) => ({
       label: type,
       published: amperes,
@@ -295,7 +310,7 @@ const labels: OutsideSuite[] = [
     title: "JIS types: amperes per rank against the list",
     source: "k-broad.co.jp/study/cca.html (read), divided by the rank",
     unit: "%",
-    why: "rank classes are stated as within 10 % of the list",
+    why: "the stated bound of the rank classes, 10 %; they were fitted to this very list, so this is a check of arithmetic",
     rows: JIS_LIST.map(([type, amperes]) => ({
       label: type,
       published: 0,
@@ -365,13 +380,13 @@ const capacities: OutsideSuite[] = [
     source:
       "EN 50342-1 / IEC 60095-1 relation by construction (from memory); a Dutch supplier's knowledge base (read); a Ukrainian seller's article (read); sailnet.com thread 63682 (read); trade rule RC/2 + 16 (common practice); a US dealer's page (read). Minutes computed from each formula",
     unit: "min",
-    why: "the table prints whole minutes",
+    why: "half a unit of the last printed digit: the table prints whole minutes",
     rows: RESERVE.flatMap(([capacity, ...minutes]) =>
       RELATIONS.map((relation, i) => ({
         label: `${capacity} Ah, ${relation}`,
         published: minutes[i]!,
         ours: () => reserveMinutesByRelation(relation, capacity!),
-        allowed: 0.51,
+        allowed: 0.5,
       })),
     ),
   },
@@ -380,21 +395,21 @@ const capacities: OutsideSuite[] = [
     source:
       "EN 50342-1 / IEC 60095-1, C20 = 1.2429 Cr^0.8455 (flooded), 0.8939 Cr^0.8928 (valve-regulated) (from memory)",
     unit: "%",
-    why: "the constants have four digits; over 30-400 min this makes 0.05 %",
+    why: "half a unit of the last printed digit of all four constants of a construction, each carried through the formula and added up",
     rows: [40, 98, 200, 400].flatMap((minutes) =>
       (
         [
-          ["flooded", 1.2429, 0.8455],
-          ["valve-regulated", 0.8939, 0.8928],
+          ["flooded", 1.2429, 0.8455, 0.7732, 1.1828],
+          ["valve-regulated", 0.8939, 0.8928, 1.1339, 1.1201],
         ] as const
-      ).map(([construction, factor, exponent]) => ({
+      ).map(([construction, factor, exponent, forwardFactor, forwardExponent]) => ({
         label: `${minutes} min, ${construction}`,
         published: 0,
         ours: () => {
           const ours = given(capacityAmpereHours({ reserveCapacityMinutes: minutes, construction })).value;
           return 100 * (ours / (factor * minutes ** exponent) - 1);
         },
-        allowed: 0.05,
+        allowed: 100 * roundedConstants(minutes, factor, exponent, forwardFactor, forwardExponent),
       })),
     ),
   },
@@ -420,7 +435,7 @@ const capacities: OutsideSuite[] = [
     title: "Reserve capacity as Peukert's law",
     source: "Peukert's law at 25 A with the relation's exponent, RC = 1200 (C20 / 500)^k (computed)",
     unit: "%",
-    why: "the relation's factors (0.7732; 1.1339) differ from 1200 / 500^k (0.7706; 1.1378) by up to 0.35 %",
+    why: "a tenth of the model error of about 10 % that myelectrical.com names for the law (read); the relation's factors are close to 1200 / 500^k, not equal to it",
     rows: [36, 60, 110, 180].flatMap((capacity) =>
       (
         [
@@ -436,7 +451,7 @@ const capacities: OutsideSuite[] = [
             100 * ((60 * given(peukertHours(discharge)).value) / reserve(capacity, construction).value - 1)
           );
         },
-        allowed: 0.36,
+        allowed: 1,
       })),
     ),
   },
@@ -489,14 +504,25 @@ const peukert: OutsideSuite[] = [
   {
     title: "Peukert's exponent from two tests",
     source: SCRIPT,
-    unit: "1",
-    why: "the same formula in float64",
-    rows: values.peukert_two_tests.map(({ I1, t1, I2, t2, k }) => ({
-      label: `${I1} A ${t1} h, ${I2} A ${t2} h`,
-      published: k,
-      ours: () => peukertExponentFromTests({ amperes: I1, hours: t1 }, { amperes: I2, hours: t2 }) as number,
-      allowed: 1e-12,
-    })),
+    unit: "1; h for the time that the two tests give back",
+    why: "the same formulas in float64",
+    rows: values.peukert_two_tests.flatMap(({ I1, t1, I2, t2, k, Cp }) => [
+      {
+        label: `${I1} A ${t1} h, ${I2} A ${t2} h`,
+        published: k,
+        ours: () =>
+          peukertExponentFromTests({ amperes: I1, hours: t1 }, { amperes: I2, hours: t2 }) as number,
+        allowed: 1e-12,
+      },
+      {
+        label: `time at ${I2} A with Cp ${Cp.toFixed(3)}`,
+        published: t2,
+        ours: () =>
+          given(peukertHours({ capacityAmpereHours: Cp ** (1 / k), rateHours: 1, exponent: k, amperes: I2 }))
+            .value,
+        allowed: 1e-11,
+      },
+    ]),
   },
 ];
 

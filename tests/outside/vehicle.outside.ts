@@ -112,7 +112,7 @@ export const suites: OutsideSuite[] = [
     title: "Voltage drop limits while cranking, parts",
     source: "US Army TM 5-3820-256-24-4, pages 449-450 of waterstorage.tpub.com (read)",
     unit: "V",
-    why: "printed limits, no calculation",
+    why: "copy check: printed limits, no calculation",
     rows: drops([
       ["cable-under-3-ft", 0.1],
       ["cable-3-to-6-ft", 0.2],
@@ -128,7 +128,7 @@ export const suites: OutsideSuite[] = [
     source:
       "US Army TM 10-3930-671-24, page 556 of constructionforklifts.tpub.com; vehicle makers' workshop manuals of 1983 and 2005 (all read)",
     unit: "V",
-    why: "printed limits, no calculation",
+    why: "copy check: printed limits, no calculation",
     rows: [
       ...drops([
         ["positive-cable-to-solenoid", 0.4],
@@ -151,7 +151,7 @@ export const suites: OutsideSuite[] = [
     source:
       "Vehicle makers' workshop manuals of 2018 and 2014, a technician's page (read); vocational texts for the rows at 20 A (from memory)",
     unit: "V",
-    why: "printed limits; the 20 A rows keep the ends of the printed range",
+    why: "copy check: printed limits; the 20 A rows keep the ends of the printed range",
     rows: [
       ...drops([
         ["charging-positive-at-30-a", 0.3],
@@ -177,7 +177,7 @@ export const suites: OutsideSuite[] = [
     source:
       "Vehicle makers' workshop manuals, charging pages: two bands of 2018, one of unknown year (read); the envelope is the lowest and highest of the three",
     unit: "V",
-    why: "printed values at the printed temperatures, no interpolation",
+    why: "copy check at the printed temperatures; the envelope rows test that two bands bound the third",
     rows: [
       ...bands("first-maker", [
         [-20, 14, 15.1],
@@ -210,7 +210,7 @@ export const suites: OutsideSuite[] = [
     source:
       "tomorrowstechnician.com and ricksfreeautorepairadvice.com (50 mV), an oscilloscope training page (90 mV, 1 V spikes), autoedu.info (250 mV), training flash cards (300 mV), a vehicle maker's dealer magazine (500 mV): all read",
     unit: "V",
-    why: "printed limits, no calculation; they differ tenfold, so none is a default",
+    why: "copy check: printed limits, no calculation; they differ tenfold, so none is a default",
     rows: [
       ...ripple("posts-50-mv", 0.05, "battery-posts", "meter-on-ac"),
       ...ripple("posts-90-mv", 0.09, "battery-posts", "meter-on-ac"),
@@ -225,7 +225,7 @@ export const suites: OutsideSuite[] = [
     source:
       "A vehicle maker's service bulletin (undated, read): usable Ah = 0.6 RC, no start once 40 % is gone; cells worked out by hand from that rule",
     unit: "d",
-    why: "the table is rounded to 0.1 d",
+    why: "half a unit of the last printed digit, 0.1 d",
     rows: [
       ...standing(90, [
         [20, 45],
@@ -252,7 +252,7 @@ export const suites: OutsideSuite[] = [
     source:
       "Vehicle makers' workshop manuals of 2001, 2003, 2005, 2008, 2023 and one of unknown year, vocational modules (autoshop101.com pp. 117-118), a public-domain FAQ of about 2003: all read; a bulletin's 30 mA from memory",
     unit: "mA",
-    why: "printed limits, no calculation",
+    why: "copy check: printed limits, no calculation",
     rows: (
       [
         ["workshop-2008", 30],
@@ -346,7 +346,7 @@ export const suites: OutsideSuite[] = [
     title: "Upper starter current, warm engine",
     source: "A textbook page on starter draw, scribd.com document 486200162 (read)",
     unit: "A",
-    why: "printed limits, no calculation",
+    why: "copy check: printed limits, no calculation",
     rows: (
       [
         ["4-cylinder-warm", 150, 185],

@@ -113,6 +113,52 @@ describe("convertRating", () => {
     expect(isRefusal(result) && result.reason.length > 20 && result.wouldHelp.length > 10).toBe(true);
   });
 
+  it("converts HCA by the caller's ratio, both ways, with the ratio's uncertainty", () => {
+    const hcaRatio = { value: 1.5, standardUncertainty: 0.15 };
+    const amperes = { value: 600, standardUncertainty: 12 };
+    const hot = convertRating({ amperes, from: "sae-j537", to: "hca", hcaRatio });
+    if (isRefusal(hot)) throw new Error(hot.code);
+    expect(hot).toMatchObject({ value: 900, standard: "hca", source: "hca-note", standing: "computed" });
+    expect(hot.standardUncertainty).toBeCloseTo(Math.hypot(1.5 * 12, 600 * 0.15), 9);
+    const cold = convertRating({ amperes, from: "hca", to: "sae-j537", hcaRatio });
+    if (isRefusal(cold)) throw new Error(cold.code);
+    expect(cold.value).toBeCloseTo(400, 9);
+    expect(cold.standardUncertainty).toBeCloseTo(400 * Math.hypot(0.02, 0.1), 9);
+    // There and back is the original, not the original with the ratio counted twice.
+    const back = convertRating({ amperes: hot, from: "hca", to: "sae-j537" });
+    expect(back).toMatchObject({ value: 600, standardUncertainty: 12 });
+    const again = convertRating({ amperes: cold, from: "sae-j537", to: "hca" });
+    expect(again).toMatchObject({ value: 600, standardUncertainty: 12 });
+  });
+
+  it("reaches HCA from JIS of 2006 as from SAE, and from nothing else", () => {
+    const hcaRatio = { value: 1.5, standardUncertainty: 0 };
+    const jis = convertRating({ amperes: exact(600), from: "jis-d-5301:2006", to: "hca", hcaRatio });
+    expect(jis).toMatchObject({ value: 900, relativeUncertainty: 0.01 });
+    const refusedAs = (from: RatingStandard, to: RatingStandard) => {
+      const result = convertRating({ amperes: exact(600), from, to, hcaRatio });
+      return isRefusal(result) ? result.code : "none";
+    };
+    expect(refusedAs("din-43539-2", "hca")).toBe("no-direct-conversion");
+    expect(refusedAs("unstated", "hca")).toBe("standard-unstated");
+    expect(refusedAs("hca", "en-50342-1:2006-level-2")).toBe("en-level-2");
+    // A ratio of HCA has no say between other standards.
+    expect(
+      convertRating({ amperes: exact(300), from: "din-43539-2", to: "sae-j537", hcaRatio }),
+    ).toMatchObject({
+      value: 510,
+      source: "ratings-choice",
+    });
+    expect(() =>
+      convertRating({
+        amperes: exact(600),
+        from: "sae-j537",
+        to: "hca",
+        hcaRatio: { value: 0.5, standardUncertainty: 0 },
+      }),
+    ).toThrow(/hcaRatio/);
+  });
+
   it("returns the same standard unchanged, level 2 and unstated editions included", () => {
     for (const standard of all.filter((id) => id !== "hca" && id !== "unstated")) {
       const result = convertRating({

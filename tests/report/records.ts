@@ -295,6 +295,125 @@ export const records: Readonly<Record<string, BatteryRecord>> = {
   claimExcluded: claim({}, {}, { conditions: { damage: ["cracked"] } }),
   claimGood: claim({}, {}, { measurements: { cranking: cranking([585, 590, 588]) } }),
   claimTooEarly: claim({}, {}, { conditions: { chargeCompleted: false }, measurements: { restVolts: 12 } }),
+  contacts: changed({
+    measurements: { cranking: { ...cranking([441, 443, 470, 472]), readingsPerPlacement: 2 } },
+  }),
+  consumerOn: changed({
+    conditions: { place: "vehicle", chargeCompleted: false, loadAmperes: 6 },
+    measurements: weak,
+  }),
+  modulesAwake: changed({
+    conditions: { place: "vehicle", chargeCompleted: false, minutesSinceLocked: 12 },
+    measurements: weak,
+  }),
+  noStartConnection: changed({
+    measurements: weak,
+    conditions: { place: "vehicle", loadsOff: true },
+    vehicle: {
+      starting: {
+        crankingVolts: 12.6,
+        inrush: "left-out",
+        speed: "slow",
+        crankingAmperes: 60,
+        engine: "4-cylinder-warm",
+        engineTemperatureCelsius: 70,
+        positiveDropVolts: 0.2,
+        groundDropVolts: 1.6,
+        solenoidDropVolts: 0.18,
+      },
+    },
+  }),
+  noStartStarter: changed({
+    vehicle: {
+      starting: {
+        crankingVolts: 8.7,
+        inrush: "left-out",
+        speed: "slow",
+        crankingAmperes: 320,
+        engine: "4-cylinder-warm",
+        engineTemperatureCelsius: 70,
+        positiveDropVolts: 0.3,
+        groundDropVolts: 0.1,
+      },
+    },
+  }),
+  noTurning: changed({ vehicle: { starting: { crankingVolts: 12.6, inrush: "left-out", speed: "none" } } }),
+  cranksWell: changed({
+    vehicle: {
+      starting: {
+        crankingVolts: 10.8,
+        inrush: "left-out",
+        speed: "normal",
+        crankingAmperes: 95,
+        engine: "4-cylinder-warm",
+        engineTemperatureCelsius: 70,
+      },
+      charging: {
+        regulatedVolts: 14.2,
+        loadedVolts: 13.6,
+        engineOffVolts: 12.6,
+        regulatorTemperatureCelsius: 30,
+        control: "fixed-regulator",
+        ripple: { volts: 0.03, place: "battery-posts", method: "meter-on-ac", limit: "default-look-further" },
+      },
+      draw: { drawAmperes: 0.02, settledMinutes: 90 },
+    },
+  }),
+  perAmpere: changed({
+    vehicle: { starting: { crankingAmperes: 60, groundDropVolts: 0.19, solenoidDropVolts: 0.05 } },
+  }),
+  chargesBadly: changed({
+    conditions: { chargeCompleted: false },
+    measurements: { restVolts: 12.1 },
+    vehicle: {
+      charging: {
+        regulatedVolts: 12.8,
+        loadedVolts: 12.2,
+        engineOffVolts: 12.1,
+        regulatorTemperatureCelsius: 30,
+        control: "fixed-regulator",
+        positiveDropVolts: 0.7,
+        groundDropVolts: 0.05,
+        outputAmperes: 25,
+        ripple: { volts: 0.4, place: "alternator-output", method: "true-rms", limit: "output-250-mv" },
+      },
+    },
+    ventilation: { airFlowCubicMetresPerHour: 0.4 },
+  }),
+  overcharges: changed({
+    vehicle: {
+      charging: {
+        regulatedVolts: 15.9,
+        engineOffVolts: 12.7,
+        regulatorTemperatureCelsius: 30,
+        control: "fixed-regulator",
+      },
+    },
+    ventilation: { roomCubicMetres: 1.5, batteries: 4 },
+  }),
+  chargingByComputer: changed({
+    vehicle: { charging: { regulatedVolts: 12.9, control: "computer-controlled" } },
+  }),
+  chargingUndecided: changed({
+    vehicle: {
+      charging: { regulatedVolts: 13.53, regulatorTemperatureCelsius: 33, control: "fixed-regulator" },
+    },
+  }),
+  drawEarly: changed({ vehicle: { draw: { drawAmperes: 0.4, settledMinutes: 10 } } }),
+  drawEquipment: changed({
+    vehicle: { draw: { drawAmperes: 0.07, settledMinutes: 90, equipmentExplains: true } },
+  }),
+  drain: changed({
+    conditions: { chargeCompleted: false },
+    measurements: { restVolts: 12.2 },
+    vehicle: { draw: { drawAmperes: 0.31, settledMinutes: 90, parkedDays: 5 } },
+  }),
+  drainTooFast: changed({
+    conditions: { chargeCompleted: false },
+    measurements: { restVolts: 12.2 },
+    vehicle: { draw: { drawAmperes: 0.03, settledMinutes: 90, parkedDays: 4 } },
+  }),
+  drainOpen: changed({ vehicle: { draw: { drawAmperes: 0.03, settledMinutes: 90, parkedDays: 60 } } }),
   sealedFlat: changed({
     identity: { chemistry: "agm", rating: { standard: "en-50342-1:2015", amperes: 760 } },
     conditions: { chargeCompleted: false },

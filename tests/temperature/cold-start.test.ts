@@ -146,14 +146,54 @@ describe("coldStartMargin", () => {
     expect(() => run({ abilityAmperes: estimate(Number.NaN, 1) })).toThrow(/abilityAmperes/);
     expect(() => run({ demandAmperes: estimate(0, 1) })).toThrow(/demandAmperes/);
     expect(() => run({ neededVolts: 5 })).toThrow(/neededVolts/);
+    expect(() => run({ abilityAmperes: estimate(500, Number.NaN) })).toThrow(/abilityAmperes/);
+    expect(() => run({ stateOfCharge: estimate(1, -0.1) })).toThrow(/stateOfCharge/);
+    expect(() => run({ chargeSensitivity: estimate(2, 0) })).toThrow(/chargeSensitivity/);
+    const turned = {
+      id: "turned",
+      rows: [
+        [20, 100, 1],
+        [-30, 40, 1],
+      ],
+      source: "mine",
+      standing: "our-choice",
+    } as const;
+    expect(() => run({ abilityTable: turned })).toThrow(/table turned/);
   });
 
   it("writes a derivation whose result is the value returned", () => {
     const derivation: Derivation = [];
     const result = coldStartMargin(base, derivation);
-    expect(derivation).toHaveLength(1);
+    const step = derivation.find((one) => one.quantity === "lowest temperature of a start");
     expect(
       !isRefusal(result) && "value" in result.lowestStartCelsius && result.lowestStartCelsius.value,
-    ).toBe(derivation[0]!.result);
+    ).toBe(step?.result);
+  });
+
+  it("derives every number: charge factor, interval, and the morning with its probability", () => {
+    const derivation: Derivation = [];
+    const start = coldStartMargin({ ...base, neededVolts: 8, coldestMorningCelsius: -20 }, derivation);
+    if (isRefusal(start) || !start.atColdestMorning || isRefusal(start.atColdestMorning))
+      throw new Error("refused");
+    const { abilityAmperes, demandAmperes, marginAmperes, startProbability } = start.atColdestMorning;
+    const results = derivation.map((step) => step.result);
+    for (const value of [
+      ...Object.values(start.intervalCelsius),
+      abilityAmperes.value,
+      demandAmperes.value,
+      marginAmperes.value,
+      startProbability,
+    ])
+      expect(results).toContain(value);
+    const of = (quantity: string) => derivation.find((step) => step.quantity === quantity);
+    expect(of("charge factor")).toMatchObject({ result: 1, standardUncertainty: 0.65 * 0.09 });
+    expect(of("probability of a start on the coldest morning")).toMatchObject({
+      formula: "Φ(margin / u)",
+      source: "jcgm-106",
+    });
+    // A reader can redo the ability from the printed inputs.
+    const at18 = of("cranking ability at −18 °C")!.result as number;
+    const ratio = of("cranking ability on the coldest morning")!.inputs.ratio as number;
+    expect(at18 * ratio).toBeCloseTo(abilityAmperes.value, 9);
   });
 });

@@ -41,6 +41,10 @@ describe("infrared temperature", () => {
     );
   });
 
+  it("throws for a method that has no name here", () => {
+    expect(() => temperatureUncertaintyKelvin("foo" as "ambient")).toThrow(/method: received foo, expected/);
+  });
+
   it("knows the temperature worse the further from the acid it was taken", () => {
     const order = ["electrolyte", "case-contact", "case-infrared", "ambient", "unstated"] as const;
     const kelvin = order.map(temperatureUncertaintyKelvin);

@@ -51,10 +51,17 @@ describe("judgement against a limit", () => {
     expect(() => judge(0.1, 0, 1)).toThrow(/confidence/);
   });
 
+  it("throws on a limit that is turned round or no number", () => {
+    const drop = { dropVolts: plusMinus(0.1, 0.01) };
+    expect(() => judgeVoltageDrop(drop, { ...LIMIT, lower: 1, upper: 0 })).toThrow(/limit: received/);
+    expect(() => judgeVoltageDrop(drop, { ...LIMIT, value: Number.NaN })).toThrow(RangeError);
+  });
+
   it("writes its derivation only when one is handed over", () => {
     const steps: import("crankworthy/sources").DerivationStep[] = [];
     judgeVoltageDrop({ dropVolts: plusMinus(0.1, 0.01) }, LIMIT, {}, steps);
-    expect(steps).toHaveLength(1);
+    expect(steps).toHaveLength(2);
+    expect(steps[1]).toMatchObject({ formula: "Φ(margin / u)", unit: "1", source: "jcgm-106" });
     expect(steps[0]).toMatchObject({ unit: "V", source: "vehicle-defaults", standing: "our-choice" });
     expect(steps[0]!.result).toBeCloseTo(0.2, 12);
   });

@@ -64,6 +64,14 @@ const table: [string, Evidence, string, string, Evidence, string[]][] = [
     ["readings-scatter"],
   ],
   [
+    "contact-spread",
+    { ...sound, ...ratio(0.5), contact: { between: 0.08, within: 0.01, limit: 0.02 } },
+    "not-established",
+    "repeat",
+    { ...sound, ...ratio(0.5), contact: { between: 0.015, within: 0.01, limit: 0.02 } },
+    ["contact-spread"],
+  ],
+  [
     "missing-cell",
     { ...sound, ...ratio(0.4), missingCell: { cells: 1, shortfallVolts: 2.1 } },
     "internally-failed",
@@ -86,6 +94,14 @@ const table: [string, Evidence, string, string, Evidence, string[]][] = [
     "charge-then-repeat",
     { ...sound, ...ratio(0.7) },
     ["charge-low", "charge-not-established", "ability-not-judged", "missing-charge-measurement"],
+  ],
+  [
+    "in-vehicle-reading",
+    { ...sound, ...ratio(0.5), inVehicle: { loadOn: false, wiringFault: true } },
+    "not-established",
+    "repeat",
+    { ...sound, ...ratio(0.5), inVehicle: { loadOn: false, wiringFault: false } },
+    ["low-reading-in-vehicle"],
   ],
   [
     "conflicting-evidence",
@@ -230,6 +246,36 @@ describe("precedence and promises", () => {
     expect(decide({ ...sound, ...ratio(0.4), ...charge(0.3, "upper") })).toMatchObject({
       action: "charge-then-repeat",
     });
+  });
+
+  it("a fault of the vehicle condemns no battery: not by the reading, not by a first load test beside it", () => {
+    const vehicle = [
+      { loadOn: true, wiringFault: false },
+      { loadOn: false, wiringFault: true },
+    ];
+    for (const inVehicle of vehicle)
+      for (const beside of [{}, test(0.01), test(0.99)]) {
+        const verdict = decide({ ...sound, ...ratio(0.3), ...beside, inVehicle });
+        expect(verdict).toMatchObject({ condition: "not-established", decidedBy: "in-vehicle-reading" });
+        expect(verdict.findings.filter((one) => one.severity === "defect")).toEqual([]);
+      }
+  });
+
+  it("a second failed load test at the posts condemns also in the vehicle, and a good reading there counts", () => {
+    const inVehicle = { loadOn: true, wiringFault: true };
+    expect(decide({ ...sound, ...ratio(0.3), ...test(0.01, true), inVehicle }).action).toBe("retire");
+    expect(decide({ ...sound, inVehicle })).toMatchObject({ condition: "serviceable", action: "keep" });
+  });
+
+  it("short of charge, the charge comes before the bench", () => {
+    const inVehicle = { loadOn: false, wiringFault: true };
+    expect(decide({ ...sound, ...ratio(0.3), ...charge(0.3), inVehicle }).action).toBe("charge-then-repeat");
+  });
+
+  it("bad contacts only lower a reading: one that reaches the limit counts", () => {
+    const verdict = decide({ ...sound, contact: { between: 0.08, within: 0.01, limit: 0.02 } });
+    expect(verdict).toMatchObject({ condition: "serviceable", decidedBy: "ability" });
+    expect(verdict.findings.map((one) => one.code)).toContain("contact-spread");
   });
 
   it("a completed charge is doubted when the voltage speaks against it", () => {

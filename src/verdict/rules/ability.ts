@@ -24,6 +24,8 @@ export const ability: Rule = {
       };
     // Short of charge nothing is held against the battery; the charge rule has said so.
     if (!facts.chargeSufficient) return undefined;
+    // Nor in the vehicle with a wiring fault or a consumer on; that rule has said so too.
+    if (facts.doubtedInVehicle) return undefined;
     if (1 - reachesUnserviceable >= policy.rejectProbability)
       return {
         findings: [

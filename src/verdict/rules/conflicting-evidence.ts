@@ -8,7 +8,7 @@ export const conflictingEvidence: Rule = {
   stage: "conflict",
   source: "crankworthy-policy",
   standing: "our-choice",
-  weigh: ({ evidence, policy, loadTest, chargeSufficient }) => {
+  weigh: ({ evidence, policy, loadTest, chargeSufficient, doubtedInVehicle }) => {
     let high = loadTest === "passed";
     let low = loadTest === "failed";
     let lowest = Number.POSITIVE_INFINITY;
@@ -16,8 +16,8 @@ export const conflictingEvidence: Rule = {
     for (const { ratio } of evidence.abilities) {
       const reaches = conformanceProbability(ratio, { lower: policy.serviceableFraction });
       if (reaches >= policy.acceptProbability) high = true;
-      // Short of charge a low estimate contradicts nothing.
-      else if (chargeSufficient && 1 - reaches >= policy.rejectProbability) low = true;
+      // Short of charge, or with a fault in the vehicle to blame, a low estimate contradicts nothing.
+      else if (chargeSufficient && !doubtedInVehicle && 1 - reaches >= policy.rejectProbability) low = true;
       lowest = Math.min(lowest, ratio.value);
       highest = Math.max(highest, ratio.value);
     }

@@ -2,8 +2,10 @@ import type { Rule } from "../rule.js";
 import { ability } from "./ability.js";
 import { cellSpread } from "./cell-spread.js";
 import { conflictingEvidence } from "./conflicting-evidence.js";
+import { contactSpread } from "./contact-spread.js";
 import { damagedCase } from "./damaged-case.js";
 import { frozen } from "./frozen.js";
+import { inVehicleReading } from "./in-vehicle-reading.js";
 import { loadTest } from "./load-test.js";
 import { lowElectrolyte } from "./low-electrolyte.js";
 import { missingCell } from "./missing-cell.js";
@@ -20,9 +22,11 @@ export const rules: readonly Rule[] = [
   lowElectrolyte,
   systemVoltage,
   scatteredReadings,
+  contactSpread,
   missingCell,
   cellSpread,
   tooLittleCharge,
+  inVehicleReading,
   conflictingEvidence,
   loadTest,
   ability,

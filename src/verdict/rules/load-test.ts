@@ -14,6 +14,7 @@ export const loadTest: Rule = {
     reachesServiceable,
     reachesUnserviceable,
     chargeSufficient,
+    doubtedInVehicle,
   }) => {
     const test = evidence.loadTest;
     if (!test) return undefined;
@@ -46,6 +47,7 @@ export const loadTest: Rule = {
     // A failure that a second, independent reading confirms needs no repeat: the ability rule decides.
     const confirmed =
       chargeSufficient &&
+      !doubtedInVehicle &&
       reachesUnserviceable !== undefined &&
       1 - reachesUnserviceable >= policy.rejectProbability;
     if (confirmed && !test.repeated)

@@ -1,0 +1,52 @@
+import type { Evaluation, VehicleReading } from "../evaluate/index.js";
+import { fill, quantity, range } from "./format.js";
+import { line, type ReportLine } from "./line.js";
+import type { Messages } from "./messages.js";
+
+/** What did the vehicle show: every reading against its limit, part by part. */
+export function vehicleLines({ vehicle }: Evaluation, messages: Messages): ReportLine[] {
+  if (!vehicle) return [];
+  const { starting, charging, draw } = vehicle;
+  const lines: ReportLine[] = [];
+  for (const part of [starting, charging, draw])
+    for (const one of part?.readings ?? []) lines.push(line(readingText(one, messages), "item"));
+  if (draw?.standingTime) {
+    const { lower, upper } = draw.standingTime.interval;
+    lines.push(line(fill(messages, "standing", { span: range({ lower, upper }, "d", messages) })));
+  }
+  if (draw?.flatBattery) {
+    const { code, drainSufficesProbability: probability } = draw.flatBattery;
+    lines.push(line(fill(messages, "flatBattery", { code, probability })));
+  }
+  return lines.length > 0 ? lines : [line(messages.phrase.none)];
+}
+
+function readingText(reading: VehicleReading, messages: Messages): string {
+  const { code, outcome, measured, limit, unit, probabilityWithin, sourcesAgree, doubts } = reading;
+  // A draw is read in milliamperes.
+  const [scale, shown] = unit === "A" && code.startsWith("draw") ? [1000, "mA"] : [1, unit];
+  const text = fill(messages, "vehicleReading", {
+    code,
+    measured: quantity(scale * measured.value, shown, messages),
+    limit: quantity(scale * limit.value, shown, messages),
+    outcome,
+    probability: probabilityWithin,
+  });
+  const more = sourcesAgree ? "" : ` ${messages.phrase.otherSources}`;
+  const care = doubts.length > 0 ? ` ${fill(messages, "care", { doubts: doubts.join(", ") })}` : "";
+  return text + more + care;
+}
+
+/** What can be behind it: each cause, what is said of it, and by which findings. */
+export function causeLines({ causes }: Evaluation, messages: Messages): ReportLine[] {
+  return (causes ?? []).map(({ code, support, because }) =>
+    line(
+      fill(messages, "because", {
+        cause: messages.cause[code],
+        support: messages.support[support],
+        findings: because.length > 0 ? because.map((one) => messages.finding[one][0]).join("; ") : undefined,
+      }),
+      "item",
+    ),
+  );
+}
