@@ -9,6 +9,7 @@ export * from "./charge-state/index.js";
 export * from "./date-codes/index.js";
 export * from "./evaluate/index.js";
 export * from "./fleet/index.js";
+export * from "./guidance/index.js";
 export * from "./label-codes/index.js";
 export * from "./logs/index.js";
 export * from "./numeric/index.js";

@@ -5,7 +5,7 @@
 // Each round prints the step, why it comes next, what can hurt (once each), the answer given, and the risk of a wrong
 // answer that is left. A step without an answer in answers.json is one this person cannot do: it is left out.
 import { readFileSync } from "node:fs";
-import { answerStep, nextStep } from "crankworthy/evaluate";
+import { answerStep, nextStep } from "crankworthy/guidance";
 import { renderCaution, renderEnd, renderStep, renderTicket } from "crankworthy/report";
 
 // A reader that has seen enough (`| head`) closes the pipe: no reason to complain.

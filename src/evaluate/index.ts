@@ -20,18 +20,6 @@ export type {
   VehicleSection,
   WarrantySection,
 } from "./evaluation.js";
-export { answerStep, nextStep } from "./guidance.js";
-export type { DraftRecord, FieldValues } from "./guidance-draft.js";
-export { defaultGuidancePrior, type GuidancePrior } from "./guidance-prior.js";
-export {
-  type Guidance,
-  type GuidanceEnd,
-  type GuidanceOptions,
-  type GuidedReason,
-  type GuidedStep,
-  type GuidedStepCode,
-  guidedStepCodes,
-} from "./guidance-types.js";
 export { InputError, type InputIssue, isInputError } from "./issue.js";
 export { type ParseResult, parseRecord } from "./parse.js";
 export type {

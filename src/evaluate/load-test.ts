@@ -52,6 +52,10 @@ export function loadTest(
   if (charge?.bound === "two-sided") input.stateOfCharge = charge.stateOfCharge;
   const rated = rating && coldCrankingAmperes(rating);
   if (rated !== undefined) input.ratedCrankingAmperes = rated;
+  const { lastEvent, hoursAtRest, surfaceChargeRemoval } = record.conditions ?? {};
+  if (hoursAtRest !== undefined && (lastEvent === "charge" || lastEvent === "drive"))
+    input.hoursSinceCharge = hoursAtRest;
+  if (surfaceChargeRemoval === "lights" || surfaceChargeRemoval === "load") input.surfaceChargeRemoved = true;
   if (capacityAmpereHours) input.capacityAmpereHours = capacityAmpereHours.value;
   const judged = judgeLoadTest(input, book.derivation);
   if (isRefusal(judged)) {

@@ -1,4 +1,4 @@
-import type { GuidanceEnd, GuidedReason, GuidedStepCode } from "../evaluate/index.js";
+import type { GuidanceEnd, GuidedReason, GuidedStepCode } from "../guidance/index.js";
 
 /** What the guidance says, in one language; templates as in {@link Messages}. */
 export interface GuidanceMessages {

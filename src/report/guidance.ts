@@ -1,4 +1,4 @@
-import type { Guidance, GuidedStep } from "../evaluate/index.js";
+import type { Guidance, GuidedStep } from "../guidance/index.js";
 import type { Caution } from "../verdict/index.js";
 import { fillTemplate } from "./format.js";
 import { englishGuidance, type GuidanceMessages } from "./guidance.en.data.js";
@@ -28,7 +28,7 @@ const SHOWN_DROP = 0.001;
  * @throws RangeError when the width is not a whole number of 20 or more
  * @example
  * ```ts
- * import { nextStep } from "crankworthy/evaluate";
+ * import { nextStep } from "crankworthy/guidance";
  * import { renderStep } from "crankworthy/report";
  * const guidance = nextStep({});
  * const text = guidance.ok && !guidance.done ? renderStep(guidance.step) : "";

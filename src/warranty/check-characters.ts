@@ -5,7 +5,7 @@ export type CheckSystem = "mod-11-2" | "mod-11-10" | "mod-37-2" | "mod-37-36" | 
 
 const ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
-// modulus, radix (0: hybrid), data alphabet size, check characters in value order. Source iso-7064.
+// modulus, radix (0: hybrid), data alphabet size, check characters in value order. ISO/IEC 7064 (from memory, examples read).
 const SYSTEMS: Readonly<Record<CheckSystem, readonly [number, number, number, string]>> = {
   "mod-11-2": [11, 2, 10, "0123456789X"],
   "mod-11-10": [10, 0, 10, "0123456789"],

@@ -1,7 +1,7 @@
 import { type Refusal, refuse } from "../numeric/index.js";
 
-// ISO 4217 minor units, source iso-4217 (from memory); 0 and 3 digits of BHD CLP DJF JPY KRW KWD OMR TND IQD JOD and 4
-// of CLF agree with CLDR (cldr-currency-digits, read). CLDR gives 0 for ALL and AFN: usage, not the standard.
+// Minor units of ISO 4217 (from memory); 0 and 3 digits of BHD CLP DJF JPY KRW KWD OMR TND IQD JOD and 4
+// of CLF agree with CLDR supplemental data (read). CLDR gives 0 for ALL and AFN: usage, not the standard.
 const DIGITS: readonly (readonly [digits: number, codes: string])[] = [
   [0, "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF"],
   [
@@ -12,7 +12,7 @@ const DIGITS: readonly (readonly [digits: number, codes: string])[] = [
   [4, "CLF UYW"],
 ];
 
-// Smallest cash amounts, source cldr-currency-digits (read).
+// Smallest cash amounts of CLDR supplemental data (read).
 const CASH: Readonly<Record<string, string>> = { CHF: "0.05", CAD: "0.05", DKK: "0.50", CZK: "1", CRC: "1" };
 
 /**

@@ -38,9 +38,21 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     "verdict",
     "zod",
   ],
+  guidance: [
+    "numeric",
+    "sources",
+    "charge-state",
+    "label-codes",
+    "ratings",
+    "temperature",
+    "bench",
+    "verdict",
+    "warranty",
+    "evaluate",
+  ],
   logs: ["numeric", "charge-state", "temperature"],
   fleet: ["numeric", "evaluate"],
-  report: ["numeric", "sources", "types:evaluate", "types:warranty", "types:verdict"],
+  report: ["numeric", "sources", "types:evaluate", "types:warranty", "types:verdict", "types:guidance"],
 };
 
 interface Arrow {

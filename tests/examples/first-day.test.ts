@@ -1,7 +1,7 @@
 import { execFile } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { answerStep, type DraftRecord, type GuidedStepCode, nextStep } from "crankworthy/evaluate";
+import { answerStep, type DraftRecord, type GuidedStepCode, nextStep } from "crankworthy/guidance";
 import { describe, expect, it } from "vitest";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));

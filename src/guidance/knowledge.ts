@@ -1,9 +1,9 @@
+import type { Evaluation } from "../evaluate/evaluation.js";
+import type { BatteryRecord } from "../evaluate/record.js";
 import { type Estimate, normalCdf } from "../numeric/index.js";
 import type { DecisionPolicy } from "../verdict/index.js";
-import type { Evaluation } from "./evaluation.js";
-import { LOAD_MODEL_UNCERTAINTY_VOLTS, loadTestMargin, SHOWN_WHEN_SHORT } from "./guidance-model.js";
-import type { GuidancePrior } from "./guidance-prior.js";
-import type { BatteryRecord } from "./record.js";
+import { LOAD_MODEL_UNCERTAINTY_VOLTS, loadTestMargin, SHOWN_WHEN_SHORT } from "./model.js";
+import type { GuidancePrior } from "./prior.js";
 
 /** Cells of the grids over charge (0 to 1) and ability (0.05 to 1.3), by their middles. */
 const CHARGE_STEP = 0.05;

@@ -6,8 +6,8 @@ import {
   openCircuitVolts,
   restEffect,
 } from "../charge-state/index.js";
+import type { BatteryRecord } from "../evaluate/record.js";
 import { isRefusal } from "../numeric/index.js";
-import type { BatteryRecord } from "./record.js";
 
 // What a battery of a given charge and ability would show. Needed to imagine readings, never to judge one. Our choice.
 

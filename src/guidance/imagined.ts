@@ -1,22 +1,16 @@
-import { changed } from "./guidance-draft.js";
-import {
-  abilityCells,
-  abilityMarginal,
-  charges,
-  representatives,
-  shownAbility,
-} from "./guidance-knowledge.js";
-import { IMAGINED_TERMS, REST_HOURS_AFTER_CHARGE } from "./guidance-limits.data.js";
+import { testLoadAmperes } from "../evaluate/load-test.js";
+import type { BatteryRecord } from "../evaluate/record.js";
+import { changed } from "./draft.js";
+import { abilityCells, abilityMarginal, charges, representatives, shownAbility } from "./knowledge.js";
+import { IMAGINED_TERMS, REST_HOURS_AFTER_CHARGE } from "./limits.data.js";
 import {
   imaginedGravity,
   imaginedRestVolts,
   LOAD_MODEL_UNCERTAINTY_VOLTS,
   loadLimitOf,
   loadTestMargin,
-} from "./guidance-model.js";
-import type { GuidanceSetting, Situation } from "./guidance-situation.js";
-import { testLoadAmperes } from "./load-test.js";
-import type { BatteryRecord } from "./record.js";
+} from "./model.js";
+import type { GuidanceSetting, Situation } from "./situation.js";
 
 // Records as they would be after a step: equally probable, drawn evenly from what is known now, never at random.
 

@@ -1,12 +1,12 @@
 import { acidFills, openCircuitVolts } from "crankworthy/charge-state";
+import { tryEvaluate } from "crankworthy/evaluate";
 import {
   answerStep,
   type DraftRecord,
   type GuidanceOptions,
   type GuidedStep,
   nextStep,
-  tryEvaluate,
-} from "crankworthy/evaluate";
+} from "crankworthy/guidance";
 import { describe, expect, it } from "vitest";
 
 /** Seeded uniform numbers (mulberry32): the same batteries in every run. */

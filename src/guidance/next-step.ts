@@ -1,12 +1,13 @@
+import type { BatteryRecord } from "../evaluate/record.js";
 import { requireFinite } from "../numeric/index.js";
 import { type Action, type Caution, cautions, defaultPolicy, policyWith } from "../verdict/index.js";
-import type { Candidate } from "./guidance-candidate.js";
-import { changed, checkDraft, type DraftRecord, type FieldValues } from "./guidance-draft.js";
-import { SMALLEST_RISK_DROP } from "./guidance-limits.data.js";
-import { priorWith } from "./guidance-prior.js";
-import { hazardous } from "./guidance-safety.js";
-import { type GuidanceSetting, type Situation, situationOf } from "./guidance-situation.js";
-import { candidates } from "./guidance-steps.js";
+import type { Candidate } from "./candidate.js";
+import { changed, checkDraft, type DraftRecord, type FieldValues } from "./draft.js";
+import { SMALLEST_RISK_DROP } from "./limits.data.js";
+import { priorWith } from "./prior.js";
+import { hazardous } from "./safety.js";
+import { type GuidanceSetting, type Situation, situationOf } from "./situation.js";
+import { candidates } from "./steps.js";
 import {
   type Guidance,
   type GuidanceEnd,
@@ -14,8 +15,7 @@ import {
   type GuidedStep,
   type GuidedStepCode,
   guidedStepCodes,
-} from "./guidance-types.js";
-import type { BatteryRecord } from "./record.js";
+} from "./types.js";
 
 /**
  * The single measurement or preparation that would most change the decision now, and why; or the end.
@@ -34,7 +34,7 @@ import type { BatteryRecord } from "./record.js";
  * Source: preposterior analysis; prior, model of readings and loss are our choice, see docs/guidance.md.
  * @example
  * ```ts
- * import { answerStep, nextStep } from "crankworthy/evaluate";
+ * import { answerStep, nextStep } from "crankworthy/guidance";
  * const first = nextStep({});
  * first.ok && !first.done && first.step.code; // => "look-over"
  * const damaged = nextStep({ conditions: { damage: ["cracked"], ice: false } });
@@ -86,7 +86,7 @@ export function nextStep(draft: unknown, options: GuidanceOptions = {}): Guidanc
  * @param values by path, such as `{ "measurements.restVolts": 12.4 }`
  * @example
  * ```ts
- * import { answerStep, nextStep } from "crankworthy/evaluate";
+ * import { answerStep, nextStep } from "crankworthy/guidance";
  * const guidance = nextStep({});
  * const draft = guidance.ok && !guidance.done
  *   ? answerStep({}, guidance.step, { "conditions.damage": [], "conditions.ice": false })

@@ -1,7 +1,7 @@
+import type { Evaluation } from "../evaluate/evaluation.js";
+import type { InputIssue } from "../evaluate/issue.js";
 import type { Caution, DecisionPolicy } from "../verdict/index.js";
-import type { Evaluation } from "./evaluation.js";
-import type { GuidancePrior } from "./guidance-prior.js";
-import type { InputIssue } from "./issue.js";
+import type { GuidancePrior } from "./prior.js";
 
 /** Every step the guidance can ask for, in the order that breaks ties. */
 export const guidedStepCodes = [

@@ -1,8 +1,8 @@
+import type { Evaluation } from "../evaluate/evaluation.js";
+import type { BatteryRecord } from "../evaluate/record.js";
 import type { DecisionPolicy } from "../verdict/index.js";
-import type { Evaluation } from "./evaluation.js";
-import { ABILITY_STEP, abilityCells, above, type Knowledge } from "./guidance-knowledge.js";
-import type { GuidancePrior } from "./guidance-prior.js";
-import type { BatteryRecord } from "./record.js";
+import { ABILITY_STEP, abilityCells, above, type Knowledge } from "./knowledge.js";
+import type { GuidancePrior } from "./prior.js";
 
 /** Probabilities of what full knowledge would say; they add up to 1. */
 export interface AnswerProbabilities {

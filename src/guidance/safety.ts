@@ -1,7 +1,7 @@
 import { COLD_TO_CHARGE, conformanceProbability, type FindingCode } from "../verdict/index.js";
-import { HOTTEST_TO_CHARGE } from "./guidance-limits.data.js";
-import { lookedOver } from "./guidance-risk.js";
-import type { GuidanceSetting, Situation } from "./guidance-situation.js";
+import { HOTTEST_TO_CHARGE } from "./limits.data.js";
+import { lookedOver } from "./risk.js";
+import type { GuidanceSetting, Situation } from "./situation.js";
 
 /** Whether a finding was made. */
 export const found = ({ evaluation }: Situation, ...codes: FindingCode[]): boolean =>

@@ -1,6 +1,6 @@
 import { COLD_TO_CHARGE } from "../verdict/index.js";
-import { type Candidate, conditions, measurements, type Offer, offer } from "./guidance-candidate.js";
-import { changed } from "./guidance-draft.js";
+import { type Candidate, conditions, measurements, type Offer, offer } from "./candidate.js";
+import { changed } from "./draft.js";
 import {
   afterCharge,
   crankingReadings,
@@ -11,19 +11,12 @@ import {
   withClaim,
   withDateCode,
   withLabel,
-} from "./guidance-imagined.js";
-import { HOTTEST_TO_CHARGE, READINGS_WANTED, REST_HOURS_AFTER_CHARGE } from "./guidance-limits.data.js";
-import { claimable, lookedOver } from "./guidance-risk.js";
-import {
-  found,
-  mayBeCharged,
-  mayBeHandled,
-  mayBeLoaded,
-  mayBePrepared,
-  mayBeTempered,
-} from "./guidance-safety.js";
-import type { GuidanceSetting, Situation } from "./guidance-situation.js";
-import type { GuidedReason, GuidedStep, GuidedStepCode } from "./guidance-types.js";
+} from "./imagined.js";
+import { HOTTEST_TO_CHARGE, READINGS_WANTED, REST_HOURS_AFTER_CHARGE } from "./limits.data.js";
+import { claimable, lookedOver } from "./risk.js";
+import { found, mayBeCharged, mayBeHandled, mayBeLoaded, mayBePrepared, mayBeTempered } from "./safety.js";
+import type { GuidanceSetting, Situation } from "./situation.js";
+import type { GuidedReason, GuidedStep, GuidedStepCode } from "./types.js";
 
 const SEALED: ReadonlySet<string> = /* @__PURE__ */ new Set(["agm", "gel"]);
 

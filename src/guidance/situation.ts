@@ -1,12 +1,12 @@
+import { tryEvaluate } from "../evaluate/evaluate.js";
+import type { Evaluation, IdentitySection } from "../evaluate/evaluation.js";
+import type { InputIssue } from "../evaluate/issue.js";
+import type { BatteryRecord } from "../evaluate/record.js";
 import type { DecisionPolicy } from "../verdict/index.js";
-import { tryEvaluate } from "./evaluate.js";
-import type { Evaluation, IdentitySection } from "./evaluation.js";
-import { type Knowledge, knowledgeOf } from "./guidance-knowledge.js";
-import type { GuidancePrior } from "./guidance-prior.js";
-import { riskOf } from "./guidance-risk.js";
-import type { GuidedStepCode } from "./guidance-types.js";
-import type { InputIssue } from "./issue.js";
-import type { BatteryRecord } from "./record.js";
+import { type Knowledge, knowledgeOf } from "./knowledge.js";
+import type { GuidancePrior } from "./prior.js";
+import { riskOf } from "./risk.js";
+import type { GuidedStepCode } from "./types.js";
 
 /** What holds for one call of the guidance. */
 export interface GuidanceSetting {

@@ -1,8 +1,8 @@
-import { schemeIssues } from "./age.js";
-import { contradictions } from "./contradictions.js";
-import type { InputIssue } from "./issue.js";
-import { type ParseResult, parseRecord } from "./parse.js";
-import type { BatteryRecord, RecordIdentity } from "./record.js";
+import { schemeIssues } from "../evaluate/age.js";
+import { contradictions } from "../evaluate/contradictions.js";
+import type { InputIssue } from "../evaluate/issue.js";
+import { type ParseResult, parseRecord } from "../evaluate/parse.js";
+import type { BatteryRecord, RecordIdentity } from "../evaluate/record.js";
 
 /**
  * A {@link BatteryRecord} on its way: the label may be unread and nothing measured yet. What is there has the record's own

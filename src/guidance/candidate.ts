@@ -1,6 +1,6 @@
-import type { GuidanceSetting, Situation } from "./guidance-situation.js";
-import type { GuidedReason, GuidedStep, GuidedStepCode } from "./guidance-types.js";
-import type { BatteryRecord } from "./record.js";
+import type { BatteryRecord } from "../evaluate/record.js";
+import type { GuidanceSetting, Situation } from "./situation.js";
+import type { GuidedReason, GuidedStep, GuidedStepCode } from "./types.js";
 
 /** A step that may be asked for in a situation. */
 export interface Candidate {

@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { tryEvaluate } from "crankworthy/evaluate";
 import {
   answerStep,
   type DraftRecord,
@@ -8,12 +9,11 @@ import {
   type GuidedStepCode,
   guidedStepCodes,
   nextStep,
-  tryEvaluate,
-} from "crankworthy/evaluate";
+} from "crankworthy/guidance";
 import { englishGuidance, renderCaution, renderEnd, renderStep } from "crankworthy/report";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { copyOf, fullRecord } from "./sample.js";
+import { copyOf, fullRecord } from "../evaluate/sample.js";
 
 const looked = { damage: [], ice: false } as const;
 const identity = {
