@@ -56,7 +56,7 @@ export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep
     temperature === undefined || (temperature >= COLD_TO_CHARGE && temperature <= HOT_TO_CHARGE)
       ? fill
       : [step(temperature < COLD_TO_CHARGE ? "warm-up" : "cool-down"), ...fill];
-  const load = step("measure-with-load", loadParameters(grounds.identity));
+  const load = (): NextStep => step("measure-with-load", loadParameters(grounds.identity));
   switch (action) {
     case "stop":
       return [step("other-method")];
@@ -77,7 +77,7 @@ export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep
         ...prepared,
         chargeStep(plan, temperature),
         step("rest-after-charge", { hours: REST_HOURS_AFTER_CHARGE }),
-        record.measurements.loadTest ? load : step("measure-again"),
+        record.measurements.loadTest ? load() : step("measure-again"),
       ];
     case "repeat":
       if (has("reversed-polarity")) return [step("exchange-leads"), step("measure-again")];
@@ -85,7 +85,7 @@ export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep
       if (CONNECTION.some(has)) return [step("check-connection"), step("measure-again")];
       if (has("surface-charge")) return [step("draw-off-surface-charge"), step("measure-again")];
       if (has("missing-ability-measurement")) return [step("measure-ability")];
-      if (has("ability-evidence-disagrees")) return [step("check-connection"), step("measure-again"), load];
+      if (has("ability-evidence-disagrees")) return [step("check-connection"), step("measure-again"), load()];
       return repeatSteps(grounds, record, load);
   }
 }
@@ -94,12 +94,12 @@ export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep
 function repeatSteps(
   { findings, identity, ability }: StepGrounds,
   record: BatteryRecord,
-  load: NextStep,
+  load: () => NextStep,
 ): NextStep[] {
   if (findings.some((one) => one.code === "rating-not-comparable") && ability.length === 0)
-    return [step("find-comparable-rating"), load];
+    return [step("find-comparable-rating"), load()];
   const modelLimits = ability[0]?.from !== "cranking-estimate" || identity.rating?.from === "type-estimate";
-  if (modelLimits) return [load];
+  if (modelLimits) return [load()];
   return [step("measure-again", { readings: record.conditions?.place === "vehicle" ? 5 : 3 })];
 }
 
