@@ -39,7 +39,8 @@ function settlersOf(
   { soldDay, vehicleYear, second }: HeardEvidence,
 ): Settler[] {
   const settlers: Settler[] = [];
-  if (readings.some(({ scheme }) => scheme !== first.scheme)) settlers.push("scheme");
+  if (readings.some(({ scheme, weekRule }) => scheme !== first.scheme || weekRule !== undefined))
+    settlers.push("scheme");
   if (soldDay === Infinity) settlers.push("sale-date");
   if (vehicleYear === undefined) {
     // The vehicle's year tells decades apart, not neighbouring years.

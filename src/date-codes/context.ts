@@ -22,7 +22,7 @@ export interface DecodeWindow {
   readonly maxAgeYears?: number;
   /** Days ≥ 0 that goods may be dated ahead of the inspection or the sale; default 0. */
   readonly toleranceDays?: number;
-  /** Default `iso`. */
+  /** How the maker numbers weeks. Left out, both rules are read where they differ: no rule is common to all makers. */
   readonly weekRule?: WeekRule;
 }
 
@@ -40,11 +40,12 @@ export interface DecodeWindow {
  * ```
  */
 export function decodeContext(window: DecodeWindow): DecodeContext {
-  const { inspectedOn, maxAgeYears = DEFAULT_MAX_AGE_YEARS, toleranceDays = 0, weekRule = "iso" } = window;
+  const { inspectedOn, maxAgeYears = DEFAULT_MAX_AGE_YEARS, toleranceDays = 0, weekRule } = window;
   const inspectionDay = requireDay("inspectedOn", inspectedOn);
   checkWhole("maxAgeYears", maxAgeYears, 1, 100);
   checkWhole("toleranceDays", toleranceDays, 0, 366);
-  if (weekRule !== "iso" && weekRule !== "jan1") wrongArgument("weekRule", weekRule, "iso or jan1");
+  if (weekRule !== undefined && weekRule !== "iso" && weekRule !== "jan1")
+    wrongArgument("weekRule", weekRule, "iso or jan1");
   const { year, month, day } = calendarOf(inspectionDay);
   const earliestYear = year - maxAgeYears;
   const latestDay = inspectionDay + toleranceDays;

@@ -26,7 +26,8 @@ export interface DecodeOptions extends DecodeWindow {
  * Scope: codes of ASCII characters whose place on the label the caller knows. No scheme is common to all makers, so the
  * answer is a list; narrow it with `schemes` when the maker's scheme is known. Every decade inside the accepted age is
  * reported, and a period that begins after the inspection is not. Characters that look alike are reported with what they
- * would mean, never exchanged. Day 00 and month codes stay whole months.
+ * would mean, never exchanged. Day 00 and month codes stay whole months. Weeks are read under both rules where they differ
+ * and `weekRule` does not choose; the reading then names its rule.
  *
  * @param text the code as read, at most MAX_TEXT_LENGTH characters
  * @param options inspection date, accepted age [years, default 12], tolerance [days], week rule, schemes, evidence
@@ -47,6 +48,8 @@ export interface DecodeOptions extends DecodeWindow {
  * };
  * periods("j5"); // => ["iec-60062 2017-05-01", "letter-month-no-i 2015-09-01"]
  * periods("GO"); // => "iec-60062-year-g"
+ * const weeks = decodeDateCode("2210", { inspectedOn: "2025-06-15", schemes: ["yyww"] });
+ * isRefusal(weeks) ? [] : weeks.readings.map(({ from, weekRule }) => `${from} ${weekRule}`); // => ["2022-03-07 iso", "2022-02-28 jan1"]
  * ```
  */
 export function decodeDateCode(
@@ -109,9 +112,7 @@ function read(
     if (template?.[changed] === "?") continue;
     const code = extract(text, template);
     if (code === undefined) continue;
-    for (const { fromDay, toDay } of scheme.decode(code, context)) {
-      found.push({ scheme, template, fromDay, toDay });
-    }
+    for (const period of scheme.decode(code, context)) found.push({ scheme, template, ...period });
   }
   return found;
 }

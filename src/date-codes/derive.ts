@@ -20,7 +20,7 @@ export function deriveReadings(
   ): void => {
     derivation.push({ quantity, formula, inputs, result: `${from}..${to}`, unit: "", source, standing });
   };
-  const { inspectionDay, earliestDay, latestDay, weekRule } = context;
+  const { inspectionDay, earliestDay, latestDay, weekRule: rule = "iso or jan1" } = context;
   push(
     "accepted manufacture dates",
     "inspectedOn - age .. inspectedOn + toleranceDays",
@@ -31,7 +31,12 @@ export function deriveReadings(
   for (const one of readings) {
     const { scheme, rank, reasons } = one;
     const structure = scheme === "punched-grid" ? scheme : dateSchemes[scheme].structure;
-    push("manufacture period", structure, { text, scheme, weekRule, rank, reasons: reasons.join(", ") }, one);
+    push(
+      "manufacture period",
+      structure,
+      { text, scheme, weekRule: one.weekRule ?? rule, rank, reasons: reasons.join(", ") },
+      one,
+    );
   }
 }
 

@@ -1,6 +1,6 @@
 import { calendarOf, dayNumberOf } from "../numeric/index.js";
 import type { SourceId, Standing } from "../sources/index.js";
-import { NO_PERIODS, type PeriodOf, periodsInside } from "./periods.js";
+import { NO_PERIODS, type PeriodOf, periodsInside, weeksInside } from "./periods.js";
 import type { DateScheme, DateSchemeId } from "./scheme.js";
 import { lastDigits } from "./text.js";
 import { weekDateOf } from "./weeks.js";
@@ -34,7 +34,8 @@ export function digitLayout(
         if (!fits(text, layout)) continue;
         const year = numberAt(text, layout, "Y");
         const minor = numberAt(text, layout, "D");
-        return periodsInside(year, cycle, context, periodOf, numberAt(text, layout, major), minor);
+        const inside = major === "W" ? weeksInside : periodsInside;
+        return inside(year, cycle, context, periodOf, numberAt(text, layout, major), minor);
       }
       return NO_PERIODS;
     },

@@ -69,7 +69,7 @@ export function judge(
 ): Judgement {
   const excluded: ExcludedReading[] = [];
   const kept: Scored[] = [];
-  for (const { scheme: rule, template, fromDay, toDay } of candidates) {
+  for (const { scheme: rule, template, fromDay, toDay, weekRule } of candidates) {
     const { id: scheme, precision, yearCycle, source, standing } = rule;
     const from = plainDate(fromDay);
     const to = toDay > fromDay ? plainDate(toDay) : from;
@@ -116,6 +116,7 @@ export function judge(
         ageDays: { lower: inspectionDay - toDay, upper: inspectionDay - fromDay },
         source,
         standing,
+        ...(weekRule && { weekRule }),
       },
     });
   }

@@ -22,7 +22,7 @@ export function periodsInside(
   minor = 0,
 ): readonly DayRange[] {
   if (yearInCycle < 0) return NO_PERIODS;
-  const { earliestDay, latestDay, earliestYear, latestYear, weekRule } = context;
+  const { earliestDay, latestDay, earliestYear, latestYear, weekRule = "iso" } = context;
   let found: DayRange[] | undefined;
   let year = latestYear + 1 - ((latestYear + 1 + cycle - yearInCycle) % cycle);
   for (; year >= earliestYear - 1; year -= cycle) {
@@ -34,6 +34,29 @@ export function periodsInside(
   }
   return found ?? NO_PERIODS;
 }
+
+/** {@link periodsInside} for weeks: without a rule in the context those of both, what they agree on once. */
+export function weeksInside(
+  yearInCycle: number,
+  cycle: number,
+  context: DecodeContext,
+  periodOf: PeriodOf,
+  week: number,
+  weekday: number,
+): readonly DayRange[] {
+  const under = (weekRule: WeekRule | undefined) =>
+    periodsInside(yearInCycle, cycle, { ...context, weekRule }, periodOf, week, weekday);
+  if (context.weekRule !== undefined) return under(context.weekRule);
+  const iso = under("iso");
+  const jan1 = under("jan1");
+  const without = (periods: readonly DayRange[], others: readonly DayRange[], weekRule: WeekRule) =>
+    periods.map((one) => (others.some((other) => isSame(one, other)) ? one : { ...one, weekRule }));
+  const both = without(iso, jan1, "iso");
+  const rest = without(jan1, iso, "jan1").filter((one) => one.weekRule !== undefined);
+  return [...both, ...rest].sort((a, b) => b.fromDay - a.fromDay);
+}
+
+const isSame = (a: DayRange, b: DayRange): boolean => a.fromDay === b.fromDay && a.toDay === b.toDay;
 
 /** A whole month, 1..12. */
 export function monthPeriod(year: number, month: number): DayRange | undefined {
@@ -56,10 +79,12 @@ export function ordinalPeriod(year: number, dayOfYear: number): DayRange | undef
 
 /** A whole week, Monday to Sunday. The third parameter is not used; the fourth says which week is the first. */
 export function weekPeriod(year: number, week: number, _: number, rule: WeekRule): DayRange | undefined {
-  if (week < 1 || week > 53) return undefined;
+  if (week < 1 || week > 54) return undefined;
   const fromDay = firstMonday(year, rule) + 7 * (week - 1);
-  if (week === 53 && fromDay >= firstMonday(year + 1, rule)) return undefined;
-  return { fromDay, toDay: fromDay + 6 };
+  if (week < 53 || fromDay < firstMonday(year + 1, rule)) return { fromDay, toDay: fromDay + 6 };
+  // Week 1 of the next year. Makers who count from 1 January also print its days before that day as one more week.
+  const toDay = dayNumberOf(year, 12, 31);
+  return rule === "jan1" && fromDay <= toDay ? { fromDay, toDay } : undefined;
 }
 
 /** A day of a week, Monday = 1 .. Sunday = 7. */
@@ -70,7 +95,8 @@ export function weekdayPeriod(
   rule: WeekRule,
 ): DayRange | undefined {
   const whole = weekday < 1 || weekday > 7 ? undefined : weekPeriod(year, week, 0, rule);
-  return whole && single(whole.fromDay + weekday - 1);
+  const day = whole ? whole.fromDay + weekday - 1 : 0;
+  return whole && day <= whole.toDay ? single(day) : undefined;
 }
 
 function single(day: number): DayRange {

@@ -1,6 +1,6 @@
 import type { Interval, PlainDate, Refusal } from "../numeric/index.js";
 import type { SourceId, Standing } from "../sources/index.js";
-import type { DatePrecision, DateSchemeId } from "./scheme.js";
+import type { DatePrecision, DateSchemeId, WeekRule } from "./scheme.js";
 
 /**
  * What was noticed about a reading.
@@ -36,6 +36,8 @@ export interface DateReading {
   readonly from: PlainDate;
   readonly to: PlainDate;
   readonly precision: DatePrecision;
+  /** The week rule of this reading, where none was asked for and the other rule does not give this period. */
+  readonly weekRule?: WeekRule;
   /** 1 for the readings the evidence favours most; readings that it cannot tell apart share a rank. */
   readonly rank: number;
   readonly reasons: readonly DateReason[];
@@ -63,7 +65,8 @@ export interface Confusable {
   readonly alternativeReadings: readonly DateReading[];
 }
 
-/** What would settle an ambiguous code: knowing the scheme, a date, a second code, or a closer look at the label. */
+/** What would settle an ambiguous code: knowing the scheme (its week rule
+ * included), a date, a second code, or a closer look at the label. */
 export type Settler = "scheme" | "sale-date" | "vehicle-year" | "second-code" | "closer-look";
 
 /** Remarks on the whole decoding. */

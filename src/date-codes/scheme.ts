@@ -7,7 +7,9 @@ export type DatePrecision = "day" | "week" | "month";
  * How weeks are numbered; they always run Monday to Sunday.
  *
  * - `iso`: week 1 holds 4 January (ISO 8601)
- * - `jan1`: week 1 holds 1 January. The legend this comes from does not name the first weekday: Monday is our choice
+ * - `jan1`: week 1 holds 1 January. The legend this comes from does not name the first weekday: Monday is our choice.
+ *   The last days of a year whose week holds the next 1 January are read as week 53 (or 54) of the old year as well as
+ *   week 1 of the new one: both are printed. `encode` writes week 1
  */
 export type WeekRule = "iso" | "jan1";
 
@@ -35,6 +37,8 @@ export type DateSchemeId =
 export interface DayRange {
   readonly fromDay: number;
   readonly toDay: number;
+  /** The rule that gives this period, where none was asked for and the other rule does not give it. */
+  readonly weekRule?: WeekRule;
 }
 
 /** What a scheme needs to know to close an open decade or century. Made by `decodeContext`. */
@@ -49,7 +53,8 @@ export interface DecodeContext {
   readonly earliestYear: number;
   /** Calendar year of `latestDay`. */
   readonly latestYear: number;
-  readonly weekRule: WeekRule;
+  /** Undefined: both. */
+  readonly weekRule: WeekRule | undefined;
 }
 
 /** One way to print a manufacturing date, with its inverse. */

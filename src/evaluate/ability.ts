@@ -1,5 +1,6 @@
 import { divide, type Estimate, interval95, isRefusal, type Mutable } from "../numeric/index.js";
 import { compareToRating } from "../ratings/index.js";
+import { derive } from "../sources/index.js";
 import { resistanceAt25Celsius, resistanceSlope } from "../temperature/index.js";
 import { repeatedReadingUncertainty } from "../verdict/index.js";
 import { type ContactSpread, contactSpread } from "./contact.js";
@@ -51,6 +52,7 @@ export function abilities(
     if (reading.scatter) outcome.scatter = reading.scatter;
     if (reading.contact) outcome.contact = reading.contact;
     const amperes = compensated(reading.amperes, cranking, temperature, book);
+    if (amperes) explainReading(cranking, reading.amperes, amperes, book);
     const compared = amperes && compareCranking(amperes, cranking, rating, book);
     if (compared && plausible(compared.ratio, book)) sections.push(compared);
   }
@@ -97,6 +99,39 @@ function crankingReading(
   const contact = contactSpread(readings, cranking.readingsPerPlacement);
   const standardUncertainty = Math.hypot(amperes.standardUncertainty, mean * contact.standardUncertainty);
   return { amperes: { value: mean, standardUncertainty }, scatter, contact };
+}
+
+function explainReading(
+  {
+    amperes: readings,
+    standard,
+    relativeStandardUncertainty = ASSUMED_CRANKING_UNCERTAINTY,
+  }: CrankingMeasurement,
+  mean: Estimate,
+  compensatedMean: Estimate,
+  { derivation }: Workbook,
+): void {
+  if (!derivation) return;
+  const count = typeof readings === "number" ? 1 : readings.length;
+  const policy = { source: "crankworthy-policy", standing: "our-choice" } as const;
+  derive(
+    derivation,
+    "cranking reading",
+    "mean; u = mean·√(common² + repeatable²/n), common² = repeatable² = relative²/2 (n = 1: relative·mean)",
+    { readings: String(readings), n: count, relative: relativeStandardUncertainty, standard },
+    mean,
+    "A",
+    policy,
+  );
+  derive(
+    derivation,
+    "cranking reading with temperature",
+    "u widened by 0.0037/K away from 25 °C where compensation is assumed; divided by R25/R where it was not made",
+    { reading: mean.value, u: mean.standardUncertainty },
+    compensatedMean,
+    "A",
+    policy,
+  );
 }
 
 // Instruments allow for temperature as they see it. Where nobody says so, the correction is taken as made, and the
@@ -189,6 +224,7 @@ function compareCranking(
     amperes: compared.measuredInLabelStandard,
     standard: rating.standard,
     converted: compared.converted,
+    measured: { amperes, standard: cranking.standard },
   };
 }
 

@@ -1,4 +1,4 @@
-import { type Estimate, isRefusal, multiply } from "../numeric/index.js";
+import { isRefusal, multiply } from "../numeric/index.js";
 import { convertRating } from "../ratings/index.js";
 import { type ColdStart, type ColdStartInput, coldStartMargin } from "../temperature/index.js";
 import type { AbilitySection, IdentitySection } from "./evaluation.js";
@@ -19,11 +19,12 @@ export function coldStart(
     note(book, "requirement-not-judged", "note", { reason: "no-ability" });
     return undefined;
   }
-  const inLabelStandard: Estimate = ability.amperes ?? multiply(ability.ratio, rating.amperes);
-  const atRatingTemperature = convertRating(
-    { amperes: inLabelStandard, from: ability.standard ?? rating.standard, to: "sae-j537" },
-    book.derivation,
-  );
+  // From the reading itself where there is one: converting a converted number would count a factor twice.
+  const { amperes, standard } = ability.measured ?? {
+    amperes: multiply(ability.ratio, rating.amperes),
+    standard: rating.standard,
+  };
+  const atRatingTemperature = convertRating({ amperes, from: standard, to: "sae-j537" }, book.derivation);
   if (isRefusal(atRatingTemperature)) {
     refused(book, "requirement", atRatingTemperature);
     note(book, "requirement-not-judged", "note", { reason: atRatingTemperature.code });

@@ -1,14 +1,15 @@
 import { isRefusal, type Mutable } from "../numeric/index.js";
 import { cautions, type DecisionPolicy, decide, defaultPolicy, facts, policyWith } from "../verdict/index.js";
-import { abilities } from "./ability.js";
+import { type AbilityOutcome, abilities } from "./ability.js";
 import { age, schemeIssues } from "./age.js";
 import { causesOf, withCauseSteps } from "./cause-steps.js";
 import { cautionSetting } from "./caution-setting.js";
 import { charge } from "./charge.js";
 import { coldStart } from "./cold-start.js";
 import { contradictions } from "./contradictions.js";
-import type { Evaluation } from "./evaluation.js";
+import type { Evaluation, WarrantySection } from "./evaluation.js";
 import { gather } from "./evidence.js";
+import { explainVerdict } from "./explain.js";
 import { identify } from "./identify.js";
 import { readInVehicle } from "./in-vehicle.js";
 import { InputError, type InputIssue } from "./issue.js";
@@ -79,6 +80,8 @@ export function tryEvaluate(record: unknown, options: EvaluateOptions = {}): Eva
   return evaluateParsed(parsed.record, options);
 }
 
+const NO_ABILITY: AbilityOutcome = { sections: [], notComparable: false };
+
 // The one way through. Each section adds its findings and refusals to the book; nothing flows back.
 function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): EvaluateResult {
   const policy = options.policy ? policyWith(options.policy) : defaultPolicy;
@@ -92,7 +95,8 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
   const temperature = batteryTemperature(record, book);
   const system = systemReading(record, identity.nominalVolts, book);
   const charged = charge(record, temperature, system === "twelve-volt", book);
-  const ability = abilities(record, identity.rating, temperature, book);
+  // Of a 6 V or 24 V battery no ability is held against the rating.
+  const ability = system === "other" ? NO_ABILITY : abilities(record, identity.rating, temperature, book);
   const loaded = loadTest(record, identity, charged.section, temperature, book);
   const start = record.requirement && coldStart(record.requirement, identity, ability.sections[0], book);
   const onVehicle =
@@ -117,6 +121,8 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
   const verdict = decide(evidence, policy);
   const { condition, action, decidedBy } = verdict;
 
+  if (book.derivation)
+    explainVerdict(book.derivation, verdict, ability.sections, charged.section, battery, policy);
   const plan = chargePlan(verdict, record, identity, charged.section, temperature, book);
 
   const findings = [...book.findings, ...verdict.findings];
@@ -126,7 +132,35 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
     outcome.serviceableProbability = verdict.serviceableProbability;
   if (verdict.unserviceableProbability !== undefined)
     outcome.unserviceableProbability = verdict.unserviceableProbability;
-  const steps = nextSteps({ condition, action, findings, identity, ability: ability.sections, plan }, record);
+  const claimedOn = warranty?.claimedOn ?? conditions.inspectedOn;
+  let settled: WarrantySection | undefined;
+  if (warranty && claimedOn !== undefined) {
+    const grounds = {
+      condition,
+      action,
+      reachesLimit:
+        decidedBy === "load-test" ? loaded?.section.passProbability : verdict.serviceableProbability,
+      // A completed charge is what tells a failed cell from six empty ones: it is the charge and the repeat at once.
+      failedAfterCharge: condition === "internally-failed" && evidence.chargeCompleted,
+      chargeSufficient: facts(evidence, policy).chargeSufficient,
+      frozen: evidence.frozen === "seen",
+    };
+    settled = settle(record, claimedOn, grounds, battery, policy, book);
+  }
+  const setting = cautionSetting(record, identity, evidence, verdict);
+  const steps = nextSteps(
+    {
+      condition,
+      action,
+      findings,
+      identity,
+      ability: ability.sections,
+      plan,
+      airShort: setting.air?.enough === false,
+      claimable: settled?.eligibility.answer === "claimable",
+    },
+    record,
+  );
   const evaluation: Mutable<Evaluation> = {
     schemaVersion: 1,
     identity,
@@ -134,7 +168,7 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
     ability: ability.sections,
     verdict: outcome,
     findings,
-    cautions: cautions(cautionSetting(record, identity, evidence, verdict)),
+    cautions: cautions(setting),
     nextSteps: causes ? withCauseSteps(steps, action, causes, findings) : steps,
     refusals: book.refusals,
   };
@@ -147,20 +181,7 @@ function evaluateParsed(record: BatteryRecord, options: EvaluateOptions): Evalua
   if (onVehicle) evaluation.vehicle = onVehicle;
   if (causes) evaluation.causes = causes;
   if (plan) evaluation.chargePlan = plan;
-  const claimedOn = warranty?.claimedOn ?? conditions.inspectedOn;
-  if (warranty && claimedOn !== undefined) {
-    const grounds = {
-      condition,
-      action,
-      reachesLimit:
-        decidedBy === "load-test" ? loaded?.section.passProbability : verdict.serviceableProbability,
-      // A completed charge is what tells a failed cell from six empty ones: it is the charge and the repeat at once.
-      failedAfterCharge: condition === "internally-failed" && evidence.chargeCompleted,
-      chargeSufficient: facts(evidence, policy).chargeSufficient,
-      frozen: evidence.frozen === "seen",
-    };
-    evaluation.warranty = settle(record, claimedOn, grounds, battery, policy, book);
-  }
+  if (settled) evaluation.warranty = settled;
   if (book.derivation) evaluation.derivation = book.derivation;
   return { ok: true, evaluation };
 }

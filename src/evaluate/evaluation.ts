@@ -68,6 +68,8 @@ export interface AbilitySection {
   readonly amperes?: Estimate;
   readonly standard?: RatingStandard;
   readonly converted?: boolean;
+  /** The reading before any conversion, in its own standard: what a further conversion starts from. */
+  readonly measured?: { readonly amperes: Estimate; readonly standard: RatingStandard };
 }
 
 /** Outcome of the load test, as a person reads it. */
@@ -137,6 +139,8 @@ export interface NextStep {
     | "set-apart"
     | "top-up-water"
     | "warm-up"
+    | "change-room"
+    | "offer-claim"
     | "cool-down"
     | "find-comparable-rating"
     | "charge"

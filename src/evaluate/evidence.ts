@@ -6,6 +6,7 @@ import type { ChargeSection } from "./evaluation.js";
 import { EMPTY_VOLTS } from "./ice.js";
 import type { BatteryRecord } from "./record.js";
 import { voltmeterUncertainty } from "./system.js";
+import { SLEEPING_AMPERES } from "./vehicle-contradictions.js";
 import { refused, type Workbook } from "./workbook.js";
 
 /** The evidence that does not come from a test of ability: damage, ice, system, charge, cells. */
@@ -44,7 +45,14 @@ export function gather(
     // Below the range of the curve the voltage still says one thing: the charge is at most empty.
     if (!section && restVolts < EMPTY_VOLTS)
       evidence.charge = { stateOfCharge: { value: 0, standardUncertainty: 0.09 }, bound: "upper" };
-    missingCell(evidence, restVolts, voltmeterUncertainty(measurements), book);
+    // A consumer pulls the voltage down like a failed cell: without loads is when cells can be counted.
+    const loaded =
+      conditions.loadsOff === false ||
+      (conditions.loadAmperes ?? 0) > SLEEPING_AMPERES ||
+      (conditions.place === "vehicle" &&
+        conditions.loadsOff !== true &&
+        conditions.loadAmperes === undefined);
+    if (!loaded) missingCell(evidence, restVolts, voltmeterUncertainty(measurements), book);
   }
   cells(evidence, record, section, policy, book);
   return evidence;

@@ -1,6 +1,6 @@
 import { decodeLabelCode, type LabelReading } from "../label-codes/index.js";
 import { estimate, isRefusal, type Mutable } from "../numeric/index.js";
-import { capacityAmpereHours, reserveCapacityMinutes } from "../ratings/index.js";
+import { capacityAmpereHours, convertRating, reserveCapacityMinutes } from "../ratings/index.js";
 import type { IdentitySection, ReferenceCranking } from "./evaluation.js";
 import { type InputIssue, issue } from "./issue.js";
 import { ranges } from "./ranges.data.js";
@@ -9,6 +9,8 @@ import { note, refused, type Workbook } from "./workbook.js";
 
 // A printed figure may be rounded; beyond this share two figures of one label contradict each other. Our choice.
 const SAME_FIGURE = 0.02;
+/** Two standards on one label contradict each other from this many standard uncertainties of the conversion on. */
+const FAR_APART = 3;
 
 /**
  * What is it: reads the label code, settles which rating the ability is held against, and completes capacity and
@@ -79,9 +81,26 @@ function labelContradictions(identity: RecordIdentity, label: LabelReading | und
   differ("identity.nominalVolts", identity.nominalVolts, label.nominalVolts, "V");
   if (label.capacity?.rateHours === 20)
     differ("identity.capacityAmpereHours", identity.capacityAmpereHours, label.capacity.ampereHours, "Ah");
-  // The code's current is an EN one; another standard beside it is another number, not a contradiction.
   if (identity.rating?.standard.startsWith("en-50342-1"))
     differ("identity.rating.amperes", identity.rating.amperes, label.rating?.amperes, "A");
+  else if (identity.rating && label.rating) {
+    // Another standard beside the code is another number, as far apart as the conversion allows.
+    const { standard, amperes } = identity.rating;
+    const expected = convertRating({
+      amperes: { value: label.rating.amperes, standardUncertainty: 0 },
+      from: "en-50342-1:2015",
+      to: standard,
+    });
+    if (!isRefusal(expected) && Math.abs(amperes - expected.value) > FAR_APART * expected.standardUncertainty)
+      issues.push(
+        issue(
+          "contradiction",
+          "identity.rating.amperes",
+          `${amperes} A`,
+          `about ${Math.round(expected.value)} A, as the label code ${label.text} says in another standard`,
+        ),
+      );
+  }
   return issues;
 }
 

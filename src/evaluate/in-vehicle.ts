@@ -9,13 +9,16 @@ const BATTERY_OHMS = 0.005;
 
 /** What in the vehicle lowers a reading made there; nothing for a battery on the bench. */
 export function readInVehicle(
-  { conditions = {} }: BatteryRecord,
+  { conditions = {}, vehicle }: BatteryRecord,
   wiringFault: boolean,
   book: Workbook,
 ): NonNullable<Evidence["inVehicle"]> | undefined {
   const { place, loadsOff, loadAmperes, minutesSinceLocked } = conditions;
-  if (place !== "vehicle" && loadAmperes === undefined && minutesSinceLocked === undefined) return undefined;
-  let loadOn = loadsOff === false;
+  // Measurements on the vehicle mean that the battery was in it, unless the bench is stated.
+  const atVehicle = place === "vehicle" || (vehicle !== undefined && place !== "bench");
+  if (!atVehicle && loadAmperes === undefined && minutesSinceLocked === undefined) return undefined;
+  // Nobody looked is not the same as off: a low reading is then no proof, a good one still is.
+  let loadOn = loadsOff !== true && loadAmperes === undefined;
   if (loadAmperes !== undefined && loadAmperes > SLEEPING_AMPERES) {
     loadOn = true;
     note(book, "electrical-load-present", "warning", {

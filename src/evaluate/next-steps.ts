@@ -43,6 +43,10 @@ export interface StepGrounds {
   readonly identity: IdentitySection;
   readonly ability: readonly AbilitySection[];
   readonly plan: ChargePlan | undefined;
+  /** The stated room cannot carry the charge. */
+  readonly airShort: boolean;
+  /** The terms pay for this battery. */
+  readonly claimable: boolean;
 }
 
 /** What to do next, in order. */
@@ -52,10 +56,12 @@ export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep
   const temperature = record.conditions?.temperatureCelsius;
   // Dry plates are covered, and ice and heat are out of the battery, before it is charged.
   const fill = has("electrolyte-low") ? [step("top-up-water")] : [];
+  const room = grounds.airShort ? [step("change-room"), ...fill] : fill;
   const prepared =
     temperature === undefined || (temperature >= COLD_TO_CHARGE && temperature <= HOT_TO_CHARGE)
-      ? fill
-      : [step(temperature < COLD_TO_CHARGE ? "warm-up" : "cool-down"), ...fill];
+      ? room
+      : [step(temperature < COLD_TO_CHARGE ? "warm-up" : "cool-down"), ...room];
+  const claim = grounds.claimable ? [step("offer-claim")] : [];
   const load = (): NextStep => step("measure-with-load", loadParameters(grounds.identity));
   switch (action) {
     case "stop":
@@ -68,7 +74,7 @@ export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep
       return [step("take-back")];
     case "keep":
       return grounds.condition === "worn"
-        ? [...fill, step("hand-back"), step("look-again-before-winter")]
+        ? [...fill, ...claim, step("hand-back"), step("look-again-before-winter")]
         : [...fill, step("hand-back")];
     case "charge-then-keep":
       return [...prepared, chargeStep(plan, temperature), step("hand-back")];
@@ -99,7 +105,9 @@ function repeatSteps(
   if (findings.some((one) => one.code === "rating-not-comparable") && ability.length === 0)
     return [step("find-comparable-rating"), load()];
   const modelLimits = ability[0]?.from !== "cranking-estimate" || identity.rating?.from === "type-estimate";
-  if (modelLimits) return [load()];
+  const taken = record.measurements.cranking?.amperes;
+  // Three readings have shrunk what repeats at random; what is left is common to all of them.
+  if (modelLimits || (typeof taken === "object" && taken.length >= 3)) return [load()];
   return [step("measure-again", { readings: record.conditions?.place === "vehicle" ? 5 : 3 })];
 }
 

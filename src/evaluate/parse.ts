@@ -94,7 +94,7 @@ function translate(found: ZodIssue, before: Path, input: unknown): InputIssue[] 
     case "custom":
       return [
         found.message === NOT_A_DATE
-          ? issue("not-a-date", name, received, "a date of the calendar as YYYY-MM-DD")
+          ? issue("not-a-date", name, received, "a date of the calendar as YYYY-MM-DD, 1950 to 2199")
           : issue("wrong-format", name, received, found.message),
       ];
     default:

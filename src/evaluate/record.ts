@@ -221,6 +221,8 @@ export interface DrawMeasurement {
   readonly profile?: DrawProfileName;
   /** Days the vehicle stood before it did not start. */
   readonly parkedDays?: number;
+  /** The battery was fully charged when the vehicle was parked; anywhere from half to full when nobody says. */
+  readonly fullWhenParked?: boolean;
 }
 
 /** What was measured on the vehicle, 12 V; it tells the battery from what surrounds it. */

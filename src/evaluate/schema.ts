@@ -9,7 +9,10 @@ import { NOT_A_DATE, ranges } from "./ranges.data.js";
 
 const number = (path: keyof typeof ranges) => z.number().min(ranges[path].min).max(ranges[path].max);
 const text = (most: number) => z.string().min(1).max(most);
-const date = z.string().refine((value) => value.length === 10 && !Number.isNaN(dayNumber(value)), NOT_A_DATE);
+// A range in which a battery can have been made, sold or tested, and in which terms can run.
+const date = z
+  .string()
+  .refine((value) => value > "1950" && value < "2200" && !Number.isNaN(dayNumber(value)), NOT_A_DATE);
 const wholeMonths = z.int().min(0).max(1200);
 const amount = z
   .string()
@@ -173,6 +176,7 @@ const vehicle = z.strictObject({
       equipmentExplains: z.boolean().optional(),
       profile: drawProfile.optional(),
       parkedDays: number("vehicle.draw.parkedDays").optional(),
+      fullWhenParked: z.boolean().optional(),
     })
     .optional(),
 });

@@ -2,7 +2,7 @@ import type { Estimate } from "../numeric/index.js";
 import { temperatureUncertaintyKelvin } from "../temperature/index.js";
 import { recogniseSystem, type SystemVoltage } from "../vehicle/index.js";
 import type { SystemReading } from "../verdict/index.js";
-import type { BatteryRecord, RecordMeasurements } from "./record.js";
+import type { BatteryRecord, RecordConditions, RecordMeasurements } from "./record.js";
 import { note, type Workbook } from "./workbook.js";
 
 /** Assumed for a voltmeter nobody described: between a 0.1 % and a 0.5 % meter at 12.6 V. Our choice. */
@@ -46,8 +46,10 @@ const ASK_TO_READING = {
 const HIGHEST_VOLTS = { justCharged: 14.6, afterHours: 13.6 } as const;
 const SETTLING_HOURS = 4;
 
-function aboveRest(volts: number, hoursAtRest = 0): boolean {
-  return volts > (hoursAtRest >= SETTLING_HOURS ? HIGHEST_VOLTS.afterHours : HIGHEST_VOLTS.justCharged);
+function aboveRest(volts: number, { hoursAtRest = 0, place }: RecordConditions = {}): boolean {
+  // In a vehicle more than that means the engine is running, however short the rest.
+  const settled = hoursAtRest >= SETTLING_HOURS || place === "vehicle";
+  return volts > (settled ? HIGHEST_VOLTS.afterHours : HIGHEST_VOLTS.justCharged);
 }
 
 // On the edge between "12 V, flat" and "12 V" the system is no question.
@@ -78,6 +80,6 @@ export function systemReading(
     book.derivation,
   );
   if (system.certain ? system.nominalVolts === 12 : isTwelveEitherSide(system, measurements.restVolts))
-    return aboveRest(measurements.restVolts, record.conditions?.hoursAtRest) ? "not-at-rest" : "twelve-volt";
+    return aboveRest(measurements.restVolts, record.conditions) ? "not-at-rest" : "twelve-volt";
   return system.certain ? "other" : ASK_TO_READING[system.ask];
 }

@@ -53,6 +53,7 @@ export function vehicleContradictions(
       found.push(issue("missing", "vehicle", "no measurement", "at least one measurement on the vehicle"));
     if (vehicle.starting) starting(vehicle.starting, found, contradiction);
     if (vehicle.charging) charging(vehicle.charging, contradiction);
+    if (measurements.restVolts !== undefined) againstRest(measurements.restVolts, vehicle, contradiction);
   }
 }
 
@@ -96,6 +97,32 @@ function starting(reading: StartingMeasurement, found: InputIssue[], contradicti
     );
 }
 
+/** Voltages of one battery on one occasion: none while cranking above rest, the engine off is rest. Margins: our choice. */
+function againstRest(
+  rest: number,
+  { starting, charging }: RecordVehicle,
+  contradiction: Contradiction,
+): void {
+  if (starting?.crankingVolts !== undefined && starting.crankingVolts > rest + 0.1)
+    contradiction(
+      "vehicle.starting.crankingVolts",
+      starting.crankingVolts,
+      `at most the rest voltage (${rest})`,
+    );
+  if (charging?.engineOffVolts !== undefined && Math.abs(charging.engineOffVolts - rest) > 0.6)
+    contradiction(
+      "vehicle.charging.engineOffVolts",
+      charging.engineOffVolts,
+      `about the rest voltage (${rest})`,
+    );
+  if (rest < 0 && charging?.regulatedVolts !== undefined)
+    contradiction(
+      "measurements.restVolts",
+      rest,
+      "a reading of the same sign as vehicle.charging.regulatedVolts",
+    );
+}
+
 function charging(reading: ChargingMeasurement, contradiction: Contradiction): void {
   const path = "vehicle.charging";
   if (
@@ -107,6 +134,12 @@ function charging(reading: ChargingMeasurement, contradiction: Contradiction): v
       `${path}.engineOffVolts`,
       reading.engineOffVolts,
       "a regulatedVolts or loadedVolts to compare it with",
+    );
+  if ((reading.chargeAmperes ?? 0) < -1 && (reading.regulatedVolts ?? 0) > 13.5)
+    contradiction(
+      `${path}.chargeAmperes`,
+      reading.chargeAmperes,
+      "a current into the battery at this voltage",
     );
   if (
     reading.outputAmperes !== undefined &&

@@ -76,10 +76,13 @@ function drawReadings(
 }
 
 const FULL: Estimate = { value: 1, standardUncertainty: 0 };
+/** Charge of a vehicle in use when it was parked: short trips leave it anywhere from half to full. Our choice. */
+const FULL_WHEN_PARKED: Estimate = { value: 1, standardUncertainty: 0.05 };
+const WHEN_PARKED: Estimate = { value: 0.8, standardUncertainty: 0.15 };
 
 function standing(
   section: Mutable<DrawSection>,
-  { parkedDays }: DrawMeasurement,
+  { parkedDays, fullWhenParked }: DrawMeasurement,
   drawAmperes: Estimate,
   reserveCapacityMinutes: number,
   chargeFound: Estimate | undefined,
@@ -102,7 +105,12 @@ function standing(
     fromCharge: startingCharge.value,
   });
   if (parkedDays === undefined) return;
-  const flat: Mutable<FlatBattery> = { reserveCapacityMinutes, drawAmperes, parkedDays };
+  const flat: Mutable<FlatBattery> = {
+    reserveCapacityMinutes,
+    drawAmperes,
+    parkedDays,
+    startingCharge: fullWhenParked ? FULL_WHEN_PARKED : WHEN_PARKED,
+  };
   if (chargeFound) flat.chargeFound = chargeFound;
   const explained = explainFlatBattery(flat);
   if (isRefusal(explained)) return;

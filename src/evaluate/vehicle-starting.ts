@@ -146,8 +146,12 @@ function drops(reading: StartingMeasurement, readings: VehicleReading[], book: W
     else if (field !== "solenoidDropVolts") within++;
     if (worst?.outcome === "beyond-limit") beyond = true;
   }
-  // Only both sides together show that the way to the starter loses nothing.
-  if (within === 2 && !beyond) note(book, "voltage-drops-within", "note");
+  // Only both sides together, with a starter's current in them, show that the way loses nothing.
+  const flowed =
+    reading.crankingAmperes !== undefined
+      ? reading.crankingAmperes >= IDLE_AMPERES
+      : reading.speed !== "none";
+  if (within === 2 && !beyond && flowed) note(book, "voltage-drops-within", "note");
 }
 
 const REASONS = {

@@ -60,7 +60,10 @@ export function vehicle(
     section.draw = parkedVehicle(
       draw,
       identity.reserveCapacityMinutes?.value,
-      chargeFound(charge, system === "twelve-volt" ? record.measurements.restVolts : undefined),
+      // What a charger put in since says nothing about how the battery was found.
+      draw.parkedDays !== undefined && charged(record)
+        ? undefined
+        : chargeFound(charge, system === "twelve-volt" ? record.measurements.restVolts : undefined),
       book,
     );
   return section;
@@ -81,4 +84,8 @@ function chargeFound(charge: ChargeSection | undefined, restVolts: number | unde
   return restVolts !== undefined && restVolts < EMPTY_VOLTS
     ? { value: 0, standardUncertainty: 0.09 }
     : undefined;
+}
+
+function charged({ conditions = {} }: BatteryRecord): boolean {
+  return conditions.chargeCompleted === true || conditions.lastEvent === "charge";
 }

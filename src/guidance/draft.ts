@@ -3,6 +3,7 @@ import { contradictions } from "../evaluate/contradictions.js";
 import type { InputIssue } from "../evaluate/issue.js";
 import { type ParseResult, parseRecord } from "../evaluate/parse.js";
 import type { BatteryRecord, RecordIdentity } from "../evaluate/record.js";
+import type { GuidedStepCode } from "./types.js";
 
 /**
  * A {@link BatteryRecord} on its way: the label may be unread and nothing measured yet. What is there has the record's own
@@ -10,7 +11,18 @@ import type { BatteryRecord, RecordIdentity } from "../evaluate/record.js";
  */
 export type DraftRecord = Partial<Omit<BatteryRecord, "identity">> & {
   readonly identity?: Partial<RecordIdentity>;
+  /** Steps answered so far, in their order, as `answerStep` notes them; no part of the record. */
+  readonly tried?: readonly GuidedStepCode[];
 };
+
+/**
+ * The record of a draft, for `evaluate`: without the list of steps that were answered.
+ *
+ * @param draft as `answerStep` gives it; it is not changed
+ */
+export function recordOfDraft({ tried: _, ...record }: DraftRecord): Omit<DraftRecord, "tried"> {
+  return record;
+}
 
 /** A draft whose values are right, with its gaps closed for the type only and named here. */
 export interface CheckedDraft {
@@ -68,6 +80,19 @@ function completed(draft: DraftRecord, issues: readonly InputIssue[]): ParseResu
 
 /** Fields by their path, such as `conditions.ice`. */
 export type FieldValues = Readonly<Record<string, unknown>>;
+
+/** Rooms are named by these. */
+const ROOM = ["ventilation.roomCubicMetres", "ventilation.airFlowCubicMetresPerHour"] as const;
+
+/** Of what a step makes untrue, the paths that its answer has made untrue: a danger goes only with what removes it. */
+export function clearedBy(values: FieldValues, clear: readonly string[]): readonly string[] {
+  const watered = values["conditions.waterAdded"] === true;
+  const moved = ROOM.some((path) => values[path] !== undefined);
+  return clear.filter((path) => {
+    if (path === "conditions.electrolyteLow") return watered;
+    return moved || !ROOM.some((room) => room === path);
+  });
+}
 
 /** A copy with fields taken out first and others set; paths have two parts. */
 export function changed<Draft extends DraftRecord>(

@@ -4,7 +4,7 @@
  * @module
  */
 
-export type { DraftRecord, FieldValues } from "./draft.js";
+export { type DraftRecord, type FieldValues, recordOfDraft } from "./draft.js";
 export { answerStep, nextStep } from "./next-step.js";
 export { defaultGuidancePrior, type GuidancePrior } from "./prior.js";
 export {
@@ -15,4 +15,5 @@ export {
   type GuidedStep,
   type GuidedStepCode,
   guidedStepCodes,
+  type UntakenStep,
 } from "./types.js";

@@ -1,13 +1,15 @@
 import type { BatteryRecord } from "../evaluate/record.js";
+import { chargingAir } from "../evaluate/ventilation.js";
 import { requireFinite } from "../numeric/index.js";
 import { type Action, type Caution, cautions, defaultPolicy, policyWith } from "../verdict/index.js";
 import type { Candidate } from "./candidate.js";
-import { changed, checkDraft, type DraftRecord, type FieldValues } from "./draft.js";
+import { changed, checkDraft, clearedBy, type DraftRecord, type FieldValues } from "./draft.js";
 import { SMALLEST_RISK_DROP } from "./limits.data.js";
 import { priorWith } from "./prior.js";
 import { hazardous } from "./safety.js";
 import { type GuidanceSetting, type Situation, situationOf } from "./situation.js";
 import { candidates } from "./steps.js";
+import { spentSteps, withoutTried } from "./tried.js";
 import {
   type Guidance,
   type GuidanceEnd,
@@ -15,6 +17,7 @@ import {
   type GuidedStep,
   type GuidedStepCode,
   guidedStepCodes,
+  type UntakenStep,
 } from "./types.js";
 
 /**
@@ -23,7 +26,8 @@ import {
  * Scope: from an empty draft to the settlement of a claim. Every step is imagined on a few equally probable outcomes,
  * each evaluated as a record of its own; the step whose outcomes leave the least risk of a wrong answer comes first.
  * Damage and ice are asked for before anything else, the label next. A step that would be hazardous in this state is never
- * offered; after a hazard there is no step. Each step fills a gap that is then closed, so the steps end.
+ * offered; after a hazard there is no step. A step that was answered twice and is still called for has not taken: it is not
+ * asked for again, so the steps end, whatever is answered.
  *
  * @param draft a {@link DraftRecord}, or anything: wrong values give the issues that `tryEvaluate` gives
  * @param options policy, prior, steps to leave out, smallest drop of risk worth a step [probability]
@@ -42,10 +46,13 @@ import {
  * ```
  */
 export function nextStep(draft: unknown, options: GuidanceOptions = {}): Guidance {
-  const setting = settingOf(options);
+  const base = settingOf(options);
   const smallest = options.smallestRiskDrop ?? SMALLEST_RISK_DROP;
   requireFinite("smallestRiskDrop", smallest, 0, 1);
-  const checked = checkDraft(draft);
+  const taken = withoutTried(draft);
+  if (!taken.ok) return taken;
+  const setting: GuidanceSetting = { ...base, spent: spentSteps(taken.tried) };
+  const checked = checkDraft(taken.input);
   if (!checked.ok) return checked;
   const { record, labelRead } = checked.draft;
   const now = situationOf(record, labelRead, setting);
@@ -53,15 +60,19 @@ export function nextStep(draft: unknown, options: GuidanceOptions = {}): Guidanc
 
   if (hazardous(now)) return end(now, "hazard");
   if (isOtherSystem(now)) return end(now, "other-system");
+  const untaken = untakenSteps(now, setting);
+  const condition = now.evaluation?.verdict.condition;
+  // What was to come before everything else was asked for and not told: nothing may be built on that.
+  if (untaken.some(({ code, because }) => because === "tried" && FIRST.has(code)))
+    return end(now, condition === undefined ? "not-evaluable" : "nothing-left", untaken);
   const offered = candidates(now, setting);
   const ranked = rank(now, offered, setting);
   const [best, ...others] = ranked;
-  const condition = now.evaluation?.verdict.condition;
   // Until there is an answer no gap is too small to close: what is worth little alone may carry the next step.
   const settled = condition !== undefined && condition !== "not-established";
   if (!best || (settled && best.kind !== "gate" && best.step.expectedRiskDrop < smallest)) {
     if (settled) return end(now, "settled");
-    return end(now, condition === undefined ? "not-evaluable" : "nothing-left");
+    return end(now, condition === undefined ? "not-evaluable" : "nothing-left", untaken);
   }
   return {
     ok: true,
@@ -69,17 +80,18 @@ export function nextStep(draft: unknown, options: GuidanceOptions = {}): Guidanc
     riskNow: now.risk,
     step: best.step,
     alternatives: others.map(({ step }) => step),
-    cautions: cautionsFor(
-      now,
-      CHARGING.has(best.step.code) ? "charge-then-repeat" : "repeat",
-      best.step.code,
-    ),
+    // A charge is offered only where the evaluation asks for one: its cautions are those of the charge.
+    cautions:
+      CHARGING.has(best.step.code) && now.evaluation
+        ? now.evaluation.cautions
+        : cautionsFor(now, "repeat", best.step.code),
     ...(now.evaluation && { evaluation: now.evaluation }),
   };
 }
 
 /**
- * A draft with the answer to a step: what the step made untrue is taken out, what was answered is set.
+ * A draft with the answer to a step: what the step made untrue is taken out, what was answered is set, and the step is noted
+ * under `tried`, which `nextStep` reads and `evaluate` does not know ({@link recordOfDraft} leaves it out).
  *
  * @param draft as it was given to {@link nextStep}; it is not changed
  * @param step from `nextStep`
@@ -97,10 +109,11 @@ export function nextStep(draft: unknown, options: GuidanceOptions = {}): Guidanc
  */
 export function answerStep(
   draft: DraftRecord,
-  step: Pick<GuidedStep, "clear">,
+  step: Pick<GuidedStep, "clear"> & Partial<Pick<GuidedStep, "code">>,
   values: FieldValues,
 ): DraftRecord {
-  return changed(draft, values, step.clear);
+  const answered = changed(draft, values, clearedBy(values, step.clear));
+  return step.code === undefined ? answered : { ...answered, tried: [...(draft.tried ?? []), step.code] };
 }
 
 function settingOf({ policy, prior, exclude = [] }: GuidanceOptions): GuidanceSetting {
@@ -111,7 +124,27 @@ function settingOf({ policy, prior, exclude = [] }: GuidanceOptions): GuidanceSe
     policy: policy ? policyWith(policy) : defaultPolicy,
     prior: priorWith(prior),
     exclude: new Set(exclude),
+    spent: NONE,
   };
+}
+
+const NONE: ReadonlySet<GuidedStepCode> = /* @__PURE__ */ new Set<GuidedStepCode>();
+const FIRST: ReadonlySet<GuidedStepCode> = /* @__PURE__ */ new Set<GuidedStepCode>([
+  "look-over",
+  "read-label",
+]);
+
+/** What would be asked for, had it not been tried or left out. */
+function untakenSteps(now: Situation, setting: GuidanceSetting): UntakenStep[] {
+  const { exclude, spent } = setting;
+  if (exclude.size === 0 && spent.size === 0) return [];
+  return candidates(now, { ...setting, exclude: NONE, spent: NONE })
+    .filter(({ code }) => exclude.has(code) || spent.has(code))
+    .map(({ code, why }) => ({
+      code,
+      why: { code: why },
+      because: exclude.has(code) ? "excluded" : "tried",
+    }));
 }
 
 interface Ranked {
@@ -188,12 +221,13 @@ function isOtherSystem({ evaluation, identity, record }: Situation): boolean {
   return evaluation?.verdict.action === "stop" || nominalVolts === 6 || nominalVolts === 24;
 }
 
-function end(now: Situation, because: GuidanceEnd): Guidance {
+function end(now: Situation, because: GuidanceEnd, untaken: readonly UntakenStep[] = []): Guidance {
   const action = because === "hazard" ? "isolate" : because === "other-system" ? "stop" : "repeat";
   return {
     ok: true,
     done: true,
     because,
+    untaken,
     riskNow: now.risk,
     cautions: now.evaluation?.cautions ?? cautionsFor(now, action),
     ...(now.evaluation && { evaluation: now.evaluation }),
@@ -210,9 +244,14 @@ const OPENING: ReadonlySet<GuidedStepCode> = /* @__PURE__ */ new Set<GuidedStepC
 ]);
 
 /** What can hurt while a step is done, or at first sight, before anything could be evaluated. */
-function cautionsFor({ record, evaluation }: Situation, action: Action, step?: GuidedStepCode): Caution[] {
+function cautionsFor(
+  { record, evaluation, identity }: Situation,
+  action: Action,
+  step?: GuidedStepCode,
+): Caution[] {
   const { damage = [], ice, place = "unknown", temperatureCelsius } = record.conditions ?? {};
   const { chemistry, nominalVolts } = record.identity;
+  const air = step === "change-room" && identity ? chargingAir(identity, record.ventilation) : undefined;
   return cautions({
     action,
     damage,
@@ -224,5 +263,6 @@ function cautionsFor({ record, evaluation }: Situation, action: Action, step?: G
     failedCell: false,
     otherSystem: nominalVolts === 6 || nominalVolts === 24,
     acidHandled: step !== undefined && OPENING.has(step),
+    ...(air && { air }),
   });
 }

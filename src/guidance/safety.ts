@@ -1,3 +1,4 @@
+import { chargingAir } from "../evaluate/ventilation.js";
 import { COLD_TO_CHARGE, conformanceProbability, type FindingCode } from "../verdict/index.js";
 import { HOTTEST_TO_CHARGE } from "./limits.data.js";
 import { lookedOver } from "./risk.js";
@@ -53,8 +54,20 @@ export function mayBePrepared(situation: Situation): boolean {
   );
 }
 
+/** The room, as far as it was described, does not carry the gas of a charge. */
+export function roomLacksAir({ identity, record: { ventilation } }: Situation): boolean {
+  if (!ventilation) return false;
+  // No fresh air at all is too little for any battery, also for one of unknown capacity.
+  if (ventilation.airFlowCubicMetresPerHour === 0) return true;
+  return identity !== undefined && chargingAir(identity, ventilation)?.enough === false;
+}
+
 /** May be put on a charger now. */
-export function mayBeCharged(situation: Situation): boolean {
+export const mayBeCharged = (situation: Situation): boolean =>
+  readyForCharger(situation) && !roomLacksAir(situation);
+
+/** May be put on a charger, in a room that carries it. */
+export function readyForCharger(situation: Situation): boolean {
   const celsius = celsiusOf(situation);
   return (
     mayBePrepared(situation) &&

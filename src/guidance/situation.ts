@@ -14,6 +14,8 @@ export interface GuidanceSetting {
   readonly policy: DecisionPolicy;
   readonly prior: GuidancePrior;
   readonly exclude: ReadonlySet<GuidedStepCode>;
+  /** Steps that were answered and did not take. */
+  readonly spent: ReadonlySet<GuidedStepCode>;
 }
 
 /** A draft, real or imagined, with what follows from it. */

@@ -1,3 +1,4 @@
+import { chargingAir } from "../evaluate/ventilation.js";
 import { COLD_TO_CHARGE } from "../verdict/index.js";
 import { type Candidate, conditions, measurements, type Offer, offer } from "./candidate.js";
 import { changed } from "./draft.js";
@@ -14,7 +15,16 @@ import {
 } from "./imagined.js";
 import { HOTTEST_TO_CHARGE, READINGS_WANTED, REST_HOURS_AFTER_CHARGE } from "./limits.data.js";
 import { claimable, lookedOver } from "./risk.js";
-import { found, mayBeCharged, mayBeHandled, mayBeLoaded, mayBePrepared, mayBeTempered } from "./safety.js";
+import {
+  found,
+  mayBeCharged,
+  mayBeHandled,
+  mayBeLoaded,
+  mayBePrepared,
+  mayBeTempered,
+  readyForCharger,
+  roomLacksAir,
+} from "./safety.js";
 import type { GuidanceSetting, Situation } from "./situation.js";
 import type { GuidedReason, GuidedStep, GuidedStepCode } from "./types.js";
 
@@ -175,10 +185,52 @@ const tempered = (why: GuidedReason, wanted: (celsius: number) => boolean): Offe
   };
 };
 
+const asksForCharge = ({ evaluation, record }: Situation): boolean =>
+  evaluation?.verdict.action === "charge-then-repeat" && !record.measurements.loadTest;
+
+/** A first load test has failed, and the rules ask for another. */
+function asksForRepeat(situation: Situation): boolean {
+  const { loadTest } = situation.record.measurements;
+  if (!loadTest || loadTest.repeated || !found(situation, "load-test-failed")) return false;
+  return situation.evaluation?.verdict.action === "charge-then-repeat";
+}
+
+/** A charge before the first test does not replace the one after it. */
+function beforeRepeat(situation: Situation): Situation {
+  const { chargeCompleted: _, ...before } = situation.record.conditions ?? {};
+  return { ...situation, record: { ...situation.record, conditions: before } };
+}
+
+const changeRoom: Offer = (situation) => {
+  const { record, identity } = situation;
+  const wanted = asksForCharge(situation)
+    ? readyForCharger(situation)
+    : asksForRepeat(situation) && readyForCharger(beforeRepeat(situation));
+  if (!wanted || !roomLacksAir(situation)) return undefined;
+  const rooms = ["ventilation.roomCubicMetres", "ventilation.airFlowCubicMetresPerHour"];
+  const air = identity && chargingAir(identity, record.ventilation);
+  return offer(
+    "preparation",
+    "room-without-air",
+    rooms,
+    () => {
+      const { batteries } = record.ventilation ?? {};
+      return [{ ...record, ventilation: batteries === undefined ? {} : { batteries } }];
+    },
+    {
+      clear: rooms,
+      parameters: air
+        ? {
+            neededCubicMetresPerHour: air.neededCubicMetresPerHour,
+            freeVolumeCubicMetres: air.freeVolumeCubicMetres,
+          }
+        : {},
+    },
+  );
+};
+
 const charge: Offer = (situation, setting) => {
-  const { evaluation, record } = situation;
-  if (evaluation?.verdict.action !== "charge-then-repeat" || record.measurements.loadTest) return undefined;
-  if (!mayBeCharged(situation)) return undefined;
+  if (!asksForCharge(situation) || !mayBeCharged(situation)) return undefined;
   const clear = [
     ...STALE_AFTER_CHARGE,
     ...conditions("readingsPerPlacement"),
@@ -220,11 +272,7 @@ function loadOffer(situation: Situation, setting: GuidanceSetting): ReturnType<O
 
 const repeatLoadTest: Offer = (situation, setting) => {
   const { loadTest } = situation.record.measurements;
-  if (!loadTest || loadTest.repeated || !found(situation, "load-test-failed")) return undefined;
-  if (situation.evaluation?.verdict.action !== "charge-then-repeat") return undefined;
-  // A charge before the first test does not replace the one after it.
-  const { chargeCompleted: _, ...before } = situation.record.conditions ?? {};
-  if (!mayBeCharged({ ...situation, record: { ...situation.record, conditions: before } })) return undefined;
+  if (!loadTest || !asksForRepeat(situation) || !mayBeCharged(beforeRepeat(situation))) return undefined;
   const clear = [...STALE_AFTER_CHARGE, ...measurements("loadTest")];
   return offer(
     "reading",
@@ -266,6 +314,7 @@ const OFFERS: Readonly<Record<GuidedStepCode, Offer>> = {
   "top-up-water": topUp,
   "warm-up": /* @__PURE__ */ tempered("too-cold-to-charge", (celsius) => celsius < COLD_TO_CHARGE),
   "cool-down": /* @__PURE__ */ tempered("too-hot-to-charge", (celsius) => celsius > HOTTEST_TO_CHARGE),
+  "change-room": changeRoom,
   charge,
   "load-test": loadTest,
   "charge-and-repeat-load-test": repeatLoadTest,
@@ -277,7 +326,7 @@ const OFFERS: Readonly<Record<GuidedStepCode, Offer>> = {
 export function candidates(situation: Situation, setting: GuidanceSetting): Candidate[] {
   const offered: Candidate[] = [];
   for (const [code, make] of Object.entries(OFFERS) as [GuidedStepCode, Offer][]) {
-    if (setting.exclude.has(code)) continue;
+    if (setting.exclude.has(code) || setting.spent.has(code)) continue;
     const made = make(situation, setting);
     if (made) offered.push({ code, ...made });
   }

@@ -18,6 +18,7 @@ export const guidedStepCodes = [
   "top-up-water",
   "warm-up",
   "cool-down",
+  "change-room",
   "charge",
   "load-test",
   "charge-and-repeat-load-test",
@@ -42,6 +43,7 @@ export type GuidedReason =
   | "plates-uncovered"
   | "too-cold-to-charge"
   | "too-hot-to-charge"
+  | "room-without-air"
   | "too-little-charge"
   | "ability-between-limits"
   | "first-failure-needs-repeat"
@@ -53,7 +55,10 @@ export interface GuidedStep {
   readonly code: GuidedStepCode;
   /** Paths of the record that the answer fills. */
   readonly fill: readonly string[];
-  /** Paths that are no longer true once the step is done; {@link answerStep} takes them out. */
+  /**
+   * Paths that are no longer true once the step is done; {@link answerStep} takes them out: low acid only when the answer
+   * says that water was added, a room only when it names another.
+   */
   readonly clear: readonly string[];
   readonly why: { readonly code: GuidedReason };
   /** Numbers for the sentence: how many readings, which load, which charge. */
@@ -78,6 +83,13 @@ export interface GuidanceOptions {
 /** Why the guidance ends. */
 export type GuidanceEnd = "hazard" | "other-system" | "settled" | "nothing-left" | "not-evaluable";
 
+/** A step that is called for and not asked for: it was answered twice and did not take, or was left out. */
+export interface UntakenStep {
+  readonly code: GuidedStepCode;
+  readonly why: { readonly code: GuidedReason };
+  readonly because: "tried" | "excluded";
+}
+
 /** The next step, the end, or what is wrong with the draft. */
 export type Guidance =
   | { readonly ok: false; readonly issues: readonly InputIssue[] }
@@ -97,6 +109,8 @@ export type Guidance =
       readonly ok: true;
       readonly done: true;
       readonly because: GuidanceEnd;
+      /** What stands in the way of an answer, at `nothing-left` and `not-evaluable`; may be empty. */
+      readonly untaken: readonly UntakenStep[];
       readonly riskNow: number;
       readonly cautions: readonly Caution[];
       /** Missing only where the label was not read or nothing was measured, as with damage seen at first sight. */

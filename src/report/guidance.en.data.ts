@@ -10,6 +10,8 @@ export interface GuidanceMessages {
   /** For a step that by itself takes nothing away. */
   readonly prepares: string;
   readonly residual: string;
+  /** Before the reasons why no answer was reached. */
+  readonly untaken: string;
 }
 
 /** English sentences of the guidance. */
@@ -34,6 +36,8 @@ export const englishGuidance: GuidanceMessages = {
     "warm-up":
       "Let it come to room temperature. Then look again for ice and cracks, and measure its temperature.",
     "cool-down": "Let it cool down below 45 °C. Then look again for swelling, and measure its temperature.",
+    "change-room":
+      "Take it to a room with more air before it is charged[: {neededCubicMetresPerHour:m³/h} of fresh air, or without a fan {freeVolumeCubicMetres:m³} of free room], and note that room. If there is none, do not charge it.",
     charge:
       "Charge it fully[ with {fromAmperes:n} to {toAmperes:A} up to {endVolts:V}][, about {fromHours:d} to {toHours:h}], in moving air. Let it rest {hours:h}, then measure the voltage. What was read before no longer counts.",
     "load-test": "Do a load test: {loadAmperes:A} for 15 s, and read the voltage at the end.",
@@ -58,6 +62,7 @@ export const englishGuidance: GuidanceMessages = {
     "plates-uncovered": "Plates above the acid heat up on charge, so it may not be charged as it is.",
     "too-cold-to-charge": "It is too cold to be charged, and ice may hide.",
     "too-hot-to-charge": "It is too hot to be charged.",
+    "room-without-air": "The room it would be charged in does not carry off the explosive gas of the charge.",
     "too-little-charge": "A low reading at low charge proves nothing against a battery.",
     "ability-between-limits": "The readings leave it open; a heavy load is another kind of evidence.",
     "first-failure-needs-repeat": "A first failed load test may be lack of charge; only the second condemns.",
@@ -76,4 +81,5 @@ export const englishGuidance: GuidanceMessages = {
   risk: "A wrong answer now: {riskNow:p}. This step takes away {drop:p} on average.",
   prepares: "A wrong answer now: {riskNow:p}. This step makes the next one count.",
   residual: "A wrong answer remains possible: {riskNow:p}.",
+  untaken: "What stands in the way: {reason}",
 };

@@ -1,4 +1,4 @@
-import type { Guidance, GuidedStep } from "../guidance/index.js";
+import type { Guidance, GuidedStep, UntakenStep } from "../guidance/index.js";
 import type { Caution } from "../verdict/index.js";
 import { fillTemplate } from "./format.js";
 import { englishGuidance, type GuidanceMessages } from "./guidance.en.data.js";
@@ -79,12 +79,16 @@ export function renderCaution(
  * @param options catalogues, width [columns] (≥ 20, default 80)
  */
 export function renderEnd(
-  end: Pick<Extract<Guidance, { readonly done: true }>, "because" | "riskNow">,
+  end: Pick<Extract<Guidance, { readonly done: true }>, "because" | "riskNow"> & {
+    readonly untaken?: readonly UntakenStep[];
+  },
   options: GuidanceTextOptions = {},
 ): string {
   const { messages = english, guidance = englishGuidance, width = 80 } = options;
   pageWidth(width);
   const texts = [guidance.end[end.because]];
+  for (const { why } of end.untaken ?? [])
+    texts.push(fillTemplate(messages, guidance.untaken, { reason: guidance.reason[why.code] }));
   if (end.because === "settled" || end.because === "nothing-left")
     texts.push(fillTemplate(messages, guidance.residual, { riskNow: end.riskNow }));
   return texts.flatMap((text) => wrap(text, width)).join("\n");

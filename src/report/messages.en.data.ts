@@ -94,7 +94,7 @@ export const english: Messages = {
     ],
     "missing-charge-measurement": [
       "Charge not measured",
-      "No usable reading tells it. Measure the rest voltage.",
+      "No usable reading tells it. Measure the rest voltage once it has settled.",
     ],
     "missing-ability-measurement": [
       "Ability not measured",
@@ -270,7 +270,7 @@ export const english: Messages = {
     ],
     "ability-evidence-disagrees": [
       "Readings of ability disagree",
-      "Load test: {loadTest:w}. Estimates: from {lowest:%} to {highest:%} of the rating. One of them is wrong.",
+      "[Load test: {loadTest:w}. ]Estimates: from {lowest:%} to {highest:%} of the rating. One of them is wrong.",
     ],
     "load-test-passed": [
       "Load test passed",
@@ -468,6 +468,8 @@ export const english: Messages = {
       "Where it has caps, cover the plates with distilled water, no more, with eye protection on. Never add acid.",
     "find-comparable-rating":
       "Find a rating on the label with its standard, or measure in the standard that is printed.",
+    "change-room": "Take it to a room with more air, or bring more air into this one, before charging.",
+    "offer-claim": "The terms pay for it: offer the claim before handing it back.",
     "warm-up": "Let it warm up to room temperature, and look for ice and cracks.",
     "cool-down": "Let it cool down below 45 °C first.",
     "set-apart": "Set it apart, away from sparks. Do not charge it.",
@@ -553,6 +555,8 @@ export const english: Messages = {
     "cap-applied": "The rebate is limited by the terms.",
     "rebate-exceeds-replacement-price": "The rebate exceeds the price of the replacement.",
     "core-not-returned": "No old battery was handed in.",
+    "core-not-known": "Whether an old battery is handed in is not known; the deposit is charged.",
+    "statutory-floor-may-apply": "The law may cover this period in spite of what the terms exclude.",
   },
   line: {
     basis: "Price",
@@ -625,6 +629,14 @@ export const english: Messages = {
     printed: "as printed",
     "label-code": "from the label code",
     "type-estimate": "guessed from the type, not printed",
+    "hca-not-a-rating": "HCA is no recognised rating, its ratio to CCA is not known",
+    "en-level-2": "EN level 2 follows another part of its test",
+    "en-level-unstated": "the level of the EN rating is not stated",
+    "iec-test-not-read": "the test of this IEC edition is not known here",
+    "standard-unstated": "a bare current names no test",
+    "jis-before-2006": "JIS before 2006 had another test",
+    "test-not-established": "the test of this standard is not established here",
+    "no-direct-conversion": "no published conversion leads from one to the other",
     charged: "the battery is charged",
     "charge-dependence-illustrative": "a rough loss of ability with charge",
     "voltage-of-rating": "the engine cranks down to the voltage of the rating",
@@ -751,8 +763,8 @@ export const english: Messages = {
     loadAbove: "Load test: {margin:V} above the limit of {limit:V}; chance of a true pass {probability:p}.",
     loadBelow: "Load test: {margin:-V} below the limit of {limit:V}; chance of a true pass {probability:p}.",
     loadFaults: "Against the load test: {faults:w}.",
-    startDownTo: "It should start down to about {celsius:°C}[ ({interval})].",
-    startBelow: "It should start at {celsius:°C} and perhaps colder.",
+    startDownTo: "Fully charged, as likely as not down to {celsius:°C}[ ({interval})].",
+    startBelow: "Fully charged, more likely than not at {celsius:°C} and perhaps colder.",
     startAbove: "It may not start even at {celsius:°C}.",
     coldMorning:
       "On the coldest morning it can give {ability:A}, the engine asks for {demand:A}. Chance of a start: {probability:p}.",

@@ -29,6 +29,7 @@ export interface Verdict {
  * import { decide } from "crankworthy/verdict";
  * const verdict = decide({
  *   damage: [], frozen: "no", electrolyteLow: false, system: "twelve-volt", chargeCompleted: true,
+ *   charge: { stateOfCharge: { value: 0.97, standardUncertainty: 0.1 }, bound: "two-sided" },
  *   abilities: [{ from: "cranking-estimate", ratio: { value: 0.5, standardUncertainty: 0.04 } }],
  * });
  * verdict.condition; // => "unserviceable"
@@ -53,9 +54,11 @@ export function decide(evidence: Evidence, policy: DecisionPolicy = defaultPolic
   }
   // A fit battery that is short of charge is charged before it is handed back.
   if (action === "keep" && (shared.chargeProbability ?? 1) < 0.5) action = "charge-then-keep";
-  // Voltage and gravity that contradict each other: charging mixes the acid, and a second look settles it.
-  if (evidence.charge?.consistent === false && (action === "keep" || action === "charge-then-keep"))
-    action = "charge-then-repeat";
+  // Voltage and gravity that contradict each other, or a completed charge that does not show: charge, and look again.
+  const doubtful =
+    evidence.charge?.consistent === false ||
+    (evidence.chargeCompleted && (shared.chargeProbability ?? 1) < 1 - policy.rejectProbability);
+  if (doubtful && (action === "keep" || action === "charge-then-keep")) action = "charge-then-repeat";
   const verdict: Mutable<Verdict> = { condition, action, decidedBy, findings };
   if (shared.reachesServiceable !== undefined) verdict.serviceableProbability = shared.reachesServiceable;
   if (shared.reachesUnserviceable !== undefined)

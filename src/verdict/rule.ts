@@ -57,11 +57,12 @@ export function facts(evidence: Evidence, policy: DecisionPolicy): Facts {
   const { charge, abilities, loadTest } = evidence;
   const chargeProbability =
     charge && conformanceProbability(charge.stateOfCharge, { lower: policy.sufficientCharge });
+  // Readings that contradict each other show no charge, and a word about one is no measurement: it only tips a reading
+  // that makes the charge likely.
+  const trusted = charge !== undefined && charge.consistent !== false;
   const measuredSufficient =
-    charge?.bound === "two-sided" && chargeProbability! >= policy.sufficientChargeProbability;
-  // A completed charge stands unless the reading makes that charge improbable.
-  const historySufficient =
-    evidence.chargeCompleted && (chargeProbability === undefined || chargeProbability >= 0.5);
+    trusted && charge.bound === "two-sided" && chargeProbability! >= policy.sufficientChargeProbability;
+  const historySufficient = trusted && evidence.chargeCompleted && chargeProbability! >= 0.5;
   const ability = abilities[0];
   const reachesServiceable =
     ability && conformanceProbability(ability.ratio, { lower: policy.serviceableFraction });

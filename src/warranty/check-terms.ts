@@ -118,6 +118,10 @@ export function checkTerms(terms: Partial<WarrantyTerms>): TermsIssue[] {
     amount("tax.ratePercent", tax.ratePercent, 18);
     flag("tax.coreTaxed", tax.coreTaxed);
     flag("tax.freeReplacementTaxed", tax.freeReplacementTaxed);
+    if (tax.freeReplacementTaxed === true && tax.base === "charge") {
+      const expected = "false beside base charge: a charge of zero bears no tax";
+      add("inconsistent", "tax.freeReplacementTaxed", true, expected);
+    }
   }
   if (t.cashIncrement !== undefined) {
     amount("cashIncrement", t.cashIncrement);

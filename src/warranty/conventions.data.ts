@@ -12,7 +12,12 @@ export const policyConventions = {
   monthCount: [
     ["completed-clamped", "a month ends on its date, or the month's last day", "clamped-months", "read"],
     ["completed-day-of-month", "a month ends only on its date", "day-of-month-months", "read"],
-    ["started", "a begun month counts", "warranty-practice", "common-practice"],
+    [
+      "started",
+      "a begun month counts; lastCoveredDay says when one begins",
+      "warranty-practice",
+      "common-practice",
+    ],
     ["calendar", "difference of calendar months", "warranty-practice", "common-practice"],
     ["days", "days used / days of term", "mean-month", "computed"],
   ],

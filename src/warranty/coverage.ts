@@ -269,6 +269,16 @@ function caseFor(
   return found;
 }
 
+/** Whether the statutory period is not ruled out on the day of the claim, whatever the terms cover or exclude. */
+export function statutoryFloorMayApply(
+  { terms: { statutoryFloor }, purchase, claimedOn }: CoverageQuestion,
+  { cases }: Coverage,
+): boolean {
+  if (!statutoryFloor || (statutoryFloor.scope === "consumer" && purchase.buyer === "business")) return false;
+  const delivered = (purchase.receipt && purchase.soldOn) || cases.at(-1)?.startedOn;
+  return delivered === undefined || claimedOn <= addMonthsFrom(delivered, statutoryFloor.months);
+}
+
 // The floor's last day is the anniversary, the later of the two conventions: commercial terms cannot shorten it.
 function statutoryAnswer(
   { statutoryFloor }: CoverageTerms,

@@ -90,16 +90,20 @@ export function ledgerOf(input: LedgerInput): Ledger | SettlementReason {
       if (floor.citation) why.citation = floor.citation;
     }
     rebateText = price && push("rebate", price, free, why);
-    chargeText = push("charge", zero, "no-charge");
+    // The law is named also where there is no rebate line to name it.
+    const named = rebateText === undefined && free === "statutory-floor";
+    chargeText = named ? push("charge", zero, free, why) : push("charge", zero, "no-charge");
   } else {
     if (price === undefined || priceText === undefined) return "basis-price-missing";
     const rule = remainingShare(input, priceText);
     let rebate = toMinorUnit(price.times(rule.part).div(rule.whole), digits, rounding);
+    let rebateFormula: string = rule.formula;
     if (terms.cap !== undefined && rebate.gt(terms.cap)) {
       rebate = exact(terms.cap);
+      rebateFormula = `min(${rebate.toFixed(digits)}, ${rebateFormula})`;
       reasons.push("cap-applied");
     }
-    rebateText = push("rebate", rebate, rule.code, rule.parameters, rule.formula);
+    rebateText = push("rebate", rebate, rule.code, rule.parameters, rebateFormula);
     const other = purchase.replacementPrice;
     const replacementPrice = other ?? priceText;
     charge = (other === undefined ? price : read(other, "replacementPrice")).minus(rebate);
@@ -121,6 +125,8 @@ export function ledgerOf(input: LedgerInput): Ledger | SettlementReason {
     const missing = purchase.coreReturned === false;
     if (missing) reasons.push("core-not-returned");
     const due = missing || depositInExchange === "due";
+    // Nothing is assumed returned: the deposit is charged, and the reasons say that it may come back.
+    if (due && purchase.coreReturned === undefined) reasons.push("core-not-known");
     if (due) deposit = exact(depositAmount);
     push("core", deposit, due ? "core-deposit-due" : "core-deposit-waived", { depositAmount });
     if (due) total = total.plus(deposit);

@@ -25,7 +25,7 @@ const asDate = (day: number): UtcDate => new UtcDate(day * DAY_MS);
  *
  * @param anchor first day, YYYY-MM-DD
  * @param months whole number, any sign
- * @throws RangeError when `anchor` is no date or `months` no whole number
+ * @throws RangeError when `anchor` is no date, `months` no whole number, or the result outside the years 1000..9999
  * @example
  * ```ts
  * import { addMonthsFrom } from "crankworthy/warranty";
@@ -38,9 +38,11 @@ export function addMonthsFrom(anchor: PlainDate, months: number): PlainDate {
   const start = requireDay("anchor", anchor);
   const { year, month, day } = calendarOf(start);
   // Every month has days 1 to 28: there only the month's number moves. Where a month end can clamp, date-fns decides.
-  if (day > 28) return plainDate(+addMonths(asDate(start), months, inUtc) / DAY_MS);
   const moved = month - 1 + months;
   const years = Math.floor(moved / 12);
+  // A fifth digit would no longer compare as text.
+  if (year + years < 1000 || year + years > 9999) wrongArgument("months", months, "a result in 1000..9999");
+  if (day > 28) return plainDate(+addMonths(asDate(start), months, inUtc) / DAY_MS);
   return plainDateOf(year + years, moved - 12 * years + 1, day);
 }
 
@@ -54,22 +56,31 @@ export function countDays(from: PlainDate, to: PlainDate): number {
  *
  * - `completed-clamped`: largest n with addMonthsFrom(from, n) ≤ to
  * - `completed-day-of-month`: difference of calendar months, less 1 when the day number is smaller
- * - `started`: completed-clamped, plus 1 unless it ends exactly on `to`
+ * - `started`: smallest n with lastCoveredDay(from, n) ≥ `to`: a month that has begun counts. With `anniversary` the
+ *   anniversary is the last day of the old month, with `day-before` the first day of the new one
  * - `calendar`: difference of calendar months
  * - `days`: days / 30.436875, the only one that is not whole
  *
  * @param from first day, YYYY-MM-DD
  * @param to last day, not before `from`
  * @param convention one of the five; sources contradict each other, so there is no default
+ * @param lastDay where a month ends, for `started` only; `anniversary` when left out
  * @throws RangeError for no date, an interval that runs backwards, or an unknown convention
  * @example
  * ```ts
  * import { countMonths } from "crankworthy/warranty";
  * countMonths("2024-02-29", "2025-02-28", "completed-clamped"); // => 12
  * countMonths("2024-02-29", "2025-02-28", "completed-day-of-month"); // => 11
+ * countMonths("2023-01-15", "2025-01-15", "started"); // => 24
+ * countMonths("2023-01-15", "2025-01-15", "started", "day-before"); // => 25
  * ```
  */
-export function countMonths(from: PlainDate, to: PlainDate, convention: MonthCount): number {
+export function countMonths(
+  from: PlainDate,
+  to: PlainDate,
+  convention: MonthCount,
+  lastDay: LastCoveredDay = "anniversary",
+): number {
   const start = requireDay("from", from);
   const end = requireDay("to", to);
   if (end < start) wrongArgument("to", to, `${from} or later`);
@@ -82,7 +93,8 @@ export function countMonths(from: PlainDate, to: PlainDate, convention: MonthCou
   const anniversary = addMonthsFrom(from, calendar);
   const completed = anniversary > to ? calendar - 1 : calendar;
   if (convention === "completed-clamped") return completed;
-  if (convention === "started") return anniversary === to ? completed : completed + 1;
+  if (convention === "started")
+    return to <= lastCoveredDay(from, completed, lastDay) ? completed : completed + 1;
   wrongArgument("convention", convention, "a key of policyConventions.monthCount");
 }
 

@@ -1,7 +1,13 @@
 import type { Mutable, PlainDate } from "../numeric/index.js";
 import type { Derivation } from "../sources/index.js";
 import { checkTerms } from "./check-terms.js";
-import { type Coverage, type CoverageCase, type CoverageQuestion, coverageOn } from "./coverage.js";
+import {
+  type Coverage,
+  type CoverageCase,
+  type CoverageQuestion,
+  coverageOn,
+  statutoryFloorMayApply,
+} from "./coverage.js";
 import type { Eligibility } from "./eligibility.js";
 import { ledgerOf } from "./ledger.js";
 import { addMonthsFrom, countDays, countMonths, lastCoveredDay } from "./months.js";
@@ -26,7 +32,7 @@ export interface Claim {
  *
  * Scope: one battery, one claim, terms given by the caller. The core deposit and the tax are lines of their own,
  * never prorated. Where the facts leave more than one result open, the outcome is `cannot-tell` and both extreme
- * settlements are given.
+ * settlements are given; so it is where the terms exclude damage within a statutory period, which they cannot override.
  *
  * Equations: rebate = P (W − t) / W from purchase, P (W − t) / (W − w) from the end of the free period, worked out
  * exactly and rounded once; charge = price of the replacement − rebate. P basis price, W whole term, w end of the free
@@ -73,9 +79,24 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
     if (coverage.shelfAge) settlement.shelfAge = coverage.shelfAge;
     return settlement;
   };
-  if (eligibility?.answer === "excluded") return result("not-covered", ["excluded", ...eligibility.evidence]);
-
   const reasons: SettlementReason[] = [...coverage.reasons];
+  if (eligibility?.answer === "excluded") {
+    const excluded = ["excluded", ...eligibility.evidence] as const;
+    const denial = result("not-covered", excluded);
+    // Terms can exclude damage from what they promise, not from what the law promises. Without a defect there is no claim.
+    const byTerms = !eligibility.evidence.includes("no-defect-found");
+    if (!byTerms || !statutoryFloorMayApply(question, coverage)) return denial;
+    const buyerOpen = terms.statutoryFloor?.scope === "consumer" && purchase.buyer === undefined;
+    const others: SettlementReason[] = reasons.filter(
+      (one) => one !== "statutory-floor" && one !== "buyer-kind-not-known",
+    );
+    if (buyerOpen) others.push("buyer-kind-not-known");
+    if (!reasons.includes("statutory-floor")) reasons.push("statutory-floor");
+    const open = result("cannot-tell", ["statutory-floor-may-apply", ...excluded, ...others]);
+    const lawful = floorReadings(claim, coverage)[0];
+    if (lawful) open.alternatives = { lower: denial, upper: settleReading(lawful) };
+    return open;
+  }
   if (!eligibility) reasons.push("eligibility-not-stated");
   if (eligibility?.answer === "not-yet") reasons.push("not-yet-claimable", ...eligibility.evidence);
 
@@ -126,7 +147,7 @@ export function settleCheckedClaim(claim: Claim, derivation?: Derivation): Settl
       return settlement;
     };
     const inDays = terms.monthCount === "days";
-    const elapsedMonths = countMonths(startedOn, claimedOn, terms.monthCount);
+    const elapsedMonths = countMonths(startedOn, claimedOn, terms.monthCount, terms.lastCoveredDay);
     const whole = inDays
       ? countDays(startedOn, addMonthsFrom(startedOn, term.totalMonths))
       : term.totalMonths;
@@ -174,7 +195,8 @@ type Reading = (CoverageCase & { readonly statutory?: true }) | { readonly phase
 const DENIED: Reading = { phase: "denied" };
 
 /** Every reading the facts leave open; none when no start can be named. */
-function openReadings({ terms, purchase, eligibility }: Claim, coverage: Coverage): Reading[] {
+function openReadings(claim: Claim, coverage: Coverage): Reading[] {
+  const { eligibility } = claim;
   const { cases, denied, statutory } = coverage;
   if (cases.length === 0) return [];
   const readings: Reading[] = [];
@@ -182,17 +204,20 @@ function openReadings({ terms, purchase, eligibility }: Claim, coverage: Coverag
     if (denied !== "yes") readings.push(...cases);
     if (denied !== "no") readings.push(DENIED);
   }
-  if (statutory !== "no" && terms.statutoryFloor) {
-    const { months } = terms.statutoryFloor;
-    for (const { term, startedOn, lastCoveredDay: last } of cases) {
-      const until = addMonthsFrom((purchase.receipt && purchase.soldOn) || startedOn, months);
-      // biome-ignore lint/complexity/useMathMinMax: dates as text
-      const lastCoveredDay = until > last ? until : last;
-      readings.push({ phase: "free", term, startedOn, lastCoveredDay, statutory: true });
-    }
-  }
+  if (statutory !== "no") readings.push(...floorReadings(claim, coverage));
   if (eligibility?.answer === "not-yet") readings.push(DENIED);
   return readings;
+}
+
+/** The readings under which the statutory period decides. */
+function floorReadings({ terms: { statutoryFloor }, purchase }: Claim, { cases }: Coverage): Reading[] {
+  if (!statutoryFloor) return [];
+  return cases.map(({ term, startedOn, lastCoveredDay: last }) => {
+    const until = addMonthsFrom((purchase.receipt && purchase.soldOn) || startedOn, statutoryFloor.months);
+    // biome-ignore lint/complexity/useMathMinMax: dates as text
+    const lastCoveredDay = until > last ? until : last;
+    return { phase: "free", term, startedOn, lastCoveredDay, statutory: true };
+  });
 }
 
 const favour = ({ outcome, rebate }: Settlement): number =>

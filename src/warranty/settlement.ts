@@ -17,7 +17,9 @@ export type SettlementReason =
   | "retained-value-missing"
   | "cap-applied"
   | "rebate-exceeds-replacement-price"
-  | "core-not-returned";
+  | "core-not-returned"
+  | "core-not-known"
+  | "statutory-floor-may-apply";
 
 /** Where an amount comes from. */
 export interface Explanation {

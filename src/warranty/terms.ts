@@ -66,11 +66,14 @@ export interface TaxPolicy {
   readonly base: "charge" | "charge-plus-retained-value";
   /** Whether a deposit charged for the core is taxed with the rest. */
   readonly coreTaxed: boolean;
-  /** Whether the base is taxed when the charge is zero. */
+  /** Whether the base is taxed when the charge is zero; only with `charge-plus-retained-value` is anything left to tax. */
   readonly freeReplacementTaxed: boolean;
 }
 
-/** A period in which the law forbids a charge, whatever the commercial terms say. */
+/**
+ * A period in which the law forbids a charge, whatever the commercial terms say. Damage that the terms exclude does not end
+ * it: whether the goods conformed is for the law to decide, so such a claim within the period is answered `cannot-tell`.
+ */
 export interface StatutoryFloor {
   readonly months: number;
   readonly scope: "anyone" | "consumer";

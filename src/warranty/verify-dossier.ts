@@ -1,5 +1,6 @@
 import { canonicalJson } from "./canonical-json.js";
 import type { Dossier, DossierSeal, SealKey } from "./dossier.js";
+import { repeatedKey } from "./repeated-key.js";
 import { hmacHolds, importKey, marksOf, type Sections, sectionsOf, sha256 } from "./seal.js";
 
 /** One place where a dossier is not as it was sealed. */
@@ -23,7 +24,10 @@ export interface DossierCheck {
   /** `not-checked`: it has a keyed seal, no key was given. `other-key`: not one mark was made with this key. */
   readonly keyedSeal: "holds" | "broken" | "other-key" | "missing" | "not-checked" | "none";
   readonly changes: readonly DossierChange[];
-  /** For a text: whether it is byte for byte the canonical form. A reformatted dossier still has its content. */
+  /**
+   * For a text: whether it is byte for byte the canonical form. One with other white space or key order still has its
+   * content; one with a key written twice says two things and is `not-a-dossier`.
+   */
   readonly canonicalText?: boolean;
   /** The dossier as read, changed or not. */
   readonly dossier?: Dossier;
@@ -142,6 +146,8 @@ function readDossier(given: string | Dossier): Read {
     } catch {
       return { reason: "The text is no JSON." };
     }
+    const repeated = repeatedKey(given);
+    if (repeated !== undefined) return { reason: `The text says two things: ${repeated} is written twice.` };
   }
   const text = canonicalJson(value);
   if (typeof text !== "string") return { reason: text.reason };

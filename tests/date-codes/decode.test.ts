@@ -5,9 +5,10 @@ import {
   type DecodeOptions,
   decodeContext,
   decodeDateCode,
+  encodeDateCode,
   MAX_TEXT_LENGTH,
 } from "crankworthy/date-codes";
-import { isRefusal, plainDate } from "crankworthy/numeric";
+import { dayNumber, isRefusal, plainDate } from "crankworthy/numeric";
 import { bibliography, type DerivationStep } from "crankworthy/sources";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -135,7 +136,9 @@ describe("text", () => {
 
 describe("refusals tell apart", () => {
   it("no date, a date elsewhere, and a doubtful year letter", () => {
-    expect(refusal("2553", { inspectedOn: "2026-06-15", schemes: ["yyww"] }).code).toBe("no-reading");
+    expect(refusal("2553", { inspectedOn: "2026-06-15", schemes: ["yyww"], weekRule: "iso" }).code).toBe(
+      "no-reading",
+    );
     expect(refusal("2653", { schemes: ["yyww"] }).code).toBe("outside-window");
     expect(refusal("240230", { schemes: ["yymmdd"] }).code).toBe("no-reading");
     expect(refusal("ZZ9").code).toBe("no-reading");
@@ -177,6 +180,64 @@ describe("ambiguity", () => {
     // 1 January 2021 was a Friday.
     expect(days("iso")).toBe("2021-01-04");
     expect(days("jan1")).toBe("2020-12-28");
+  });
+
+  describe("without a week rule", () => {
+    const weeks = (text: string, options: Partial<DecodeOptions> = {}) =>
+      result(text, { schemes: ["yyww"], ...options }).readings.map(({ from, to, weekRule }) => [
+        from,
+        to,
+        weekRule,
+      ]);
+
+    it("both are read where they differ, each under its name", () => {
+      expect(weeks("2101")).toEqual([
+        ["2021-01-04", "2021-01-10", "iso"],
+        ["2020-12-28", "2021-01-03", "jan1"],
+      ]);
+      const { ambiguous, settledBy } = result("2101", { schemes: ["yyww"] });
+      expect([ambiguous, settledBy[0]]).toEqual([true, "scheme"]);
+      expect(weeks("2101", { weekRule: "jan1" })).toEqual([["2020-12-28", "2021-01-03", undefined]]);
+      const [ofDay] = result("1013", { schemes: ["ywwd"] }).readings;
+      expect(ofDay).toMatchObject({ from: "2021-01-06", weekRule: "iso" });
+    });
+
+    it("what they agree on counts once", () => {
+      expect(weeks("2410")).toEqual([["2024-03-04", "2024-03-10", undefined]]);
+      expect(result("2410", { schemes: ["yyww"] }).ambiguous).toBe(false);
+    });
+
+    it("the last days of a year are week 53, or 54, counted from 1 January", () => {
+      expect(weeks("2453")).toEqual([["2024-12-30", "2024-12-31", "jan1"]]);
+      expect(refusal("2453", { schemes: ["yyww"], weekRule: "iso" }).code).toBe("no-reading");
+      // 2012 began on a Sunday and had a leap day.
+      expect(weeks("1254", { maxAgeYears: 20 })).toEqual([["2012-12-31", "2012-12-31", "jan1"]]);
+      expect(refusal("2454", { schemes: ["yyww"] }).code).toBe("no-reading");
+      const all = result("2453");
+      expect(all.readings.map(({ scheme, from }) => `${scheme} ${from}`)).toEqual([
+        "yyww 2024-12-30",
+        "ywwd 2022-11-09",
+        "ywwd 2022-11-02",
+      ]);
+      expect(all.ambiguous).toBe(true);
+    });
+
+    it("look-alikes are read the same way", () => {
+      const { confusables } = refusal("2I01", { schemes: ["yyww"] });
+      expect(confusables[0]?.alternativeReadings.map(({ weekRule }) => weekRule)).toEqual(["iso", "jan1"]);
+    });
+
+    it("any day coded under either rule is among the readings", () => {
+      const days = fc.integer({ min: dayNumber("2014-01-01"), max: dayNumber("2025-06-01") });
+      fc.assert(
+        fc.property(days, fc.constantFrom("iso", "jan1"), (day, rule) => {
+          const made = plainDate(day);
+          const found = weeks(encodeDateCode("yyww", made, rule));
+          expect(found.some(([from, to]) => from! <= made && made <= to!)).toBe(true);
+          expect(new Set(found.map(String)).size).toBe(found.length);
+        }),
+      );
+    });
   });
 
   it("day 00 stays a month", () => {

@@ -63,7 +63,11 @@ describe("every scheme", () => {
             const bare = text.replace(/[/.-]/g, "");
             for (const day of [fromDay, toDay]) {
               const printed = dateSchemes[id].encode(day, weekRule).replace(/[/.-]/g, "");
-              if (id === "yymmdd" && bare.endsWith("00")) expect(printed.slice(0, 4)).toBe(bare.slice(0, 4));
+              // The last days of a year, numbered on: read, but printed as week 1.
+              if (weekRule === "jan1" && id.includes("ww") && /5[34]/.test(bare) && printed !== bare)
+                expect(plainDate(day)).toMatch(/-12-(2[6-9]|3.)$/);
+              else if (id === "yymmdd" && bare.endsWith("00"))
+                expect(printed.slice(0, 4)).toBe(bare.slice(0, 4));
               else expect(printed).toBe(bare);
             }
           }

@@ -9,7 +9,10 @@ const signs = (list: readonly Sign[]): string =>
 function causeTable(): string[] {
   return causeRules.map(({ code, source, standing, supports, contradicts, settleBy }) => {
     const file = `src/verdict/causes/${code}.ts`;
-    const comment = /\/\*\* ([^*]*) \*\/\s*export const/.exec(readFileSync(file, "utf8"))?.[1];
+    const comment = lastComment(readFileSync(file, "utf8"))
+      ?.replace(/^\s*\* ?/gm, "")
+      .trim()
+      .replace(/\s+/g, " ");
     if (!comment) throw new Error(`${file} has no doc comment before its rule`);
     const { title } = bibliography[source];
     return `| \`${code}\` | ${comment} | ${signs(supports)} | ${signs(contradicts)} | \`${settleBy}\` | ${title} | ${standing} |`;
@@ -21,7 +24,7 @@ export function decisionTable(): string {
   const rows = rules.map((rule, i) => {
     const file = `src/verdict/rules/${rule.code}.ts`;
     const text = readFileSync(file, "utf8");
-    const comment = /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s*export const/.exec(text)?.[1];
+    const comment = lastComment(text);
     if (!comment) throw new Error(`${file} has no doc comment before its rule`);
     const trigger = comment
       .replace(/^\s*\* ?/gm, "")
@@ -55,4 +58,11 @@ export function decisionTable(): string {
     ...causeTable(),
     "",
   ].join("\n");
+}
+
+/** The doc comment right before the exported rule. */
+function lastComment(text: string): string | undefined {
+  const before = text.slice(0, text.search(/^export const/m));
+  const start = before.lastIndexOf("/**");
+  return start < 0 ? undefined : before.slice(start + 3, before.lastIndexOf("*/"));
 }

@@ -77,6 +77,7 @@ export const fullRecord = {
       equipmentExplains: false,
       profile: "default",
       parkedDays: 3,
+      fullWhenParked: true,
     },
   },
   ventilation: { roomCubicMetres: 60, airFlowCubicMetresPerHour: 30, batteries: 2 },

@@ -154,14 +154,17 @@ describe("charging circuit", () => {
 
   it("a rise of more than 2.5 V says something of a charged battery only", () => {
     const high = (engineOffVolts: number) =>
-      on({
-        charging: {
-          regulatedVolts: engineOffVolts + 2.8,
-          engineOffVolts,
-          regulatorTemperatureCelsius: 20,
-          control: "fixed-regulator",
+      on(
+        {
+          charging: {
+            regulatedVolts: engineOffVolts + 2.8,
+            engineOffVolts,
+            regulatorTemperatureCelsius: 20,
+            control: "fixed-regulator",
+          },
         },
-      });
+        { measurements: { restVolts: engineOffVolts } },
+      );
     expect(codes(high(12.6))).toContain("charging-rise-high");
     expect(codes(high(11.6))).not.toContain("charging-rise-high");
   });
@@ -208,8 +211,8 @@ describe("parked vehicle", () => {
 
   it("a high draw that cannot have emptied it in time: open, with what settles it", () => {
     const evaluation = on(
-      { draw: { drawAmperes: 0.11, settledMinutes: 90, parkedDays: 4 } },
-      { conditions: { chargeCompleted: false }, measurements: { restVolts: 12.18 } },
+      { draw: { drawAmperes: 0.11, settledMinutes: 90, parkedDays: 3 } },
+      { conditions: { chargeCompleted: false, lastEvent: "discharge" }, measurements: { restVolts: 12.03 } },
     );
     const drain = evaluation.causes!.find((one) => one.code === "drain")!;
     expect(drain).toMatchObject({ support: "open", because: ["draw-high", "flat-too-fast-for-drain"] });

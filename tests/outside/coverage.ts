@@ -223,7 +223,7 @@ export const coverageSuites: CoverageSuite[] = [
     unit: "1",
     share: [0.85, 1],
     remark:
-      "flooded tables are mostly the EMF of the gravity column and no independent evidence; the 12.6/12.4/12.2 family reads low",
+      "flooded tables are mostly the EMF of the gravity column and no independent evidence; the 12.6/12.4/12.2 family reads low; half the scale is what one rest voltage leaves open",
     cases: [
       ...chargeTable("Army", "flooded", [12.6, 12.4, 12.2, 12.0, 11.7]),
       ...chargeTable("FAQ", "flooded", [12.65, 12.45, 12.24, 12.06, 11.89]),
@@ -358,7 +358,8 @@ export const coverageSuites: CoverageSuite[] = [
     source: "two workshops' articles (read); textbook chart (from memory)",
     unit: "points",
     share: [0.8, 1],
-    remark: "oil grade decides and none is told: a table to be replaced by the caller's own",
+    remark:
+      "wide because the sources contradict each other; oil grade decides and none is told: a table to be replaced by the caller's own",
     cases: (
       [
         [0, 155],
@@ -379,7 +380,7 @@ export const coverageSuites: CoverageSuite[] = [
     source: "public-domain battery FAQ (about 2003); vehicle makers' workshop manuals of 2004, 2005, 2006",
     unit: "V",
     share: [0.8, 1],
-    remark: "the one miss is −18 °C 8.0 V, contradicted by the next edition of the same manual (8.5 V)",
+    remark: "at −18 °C one manual prints 8.0 V and its next edition 8.5 V: u = 0.29 V there holds both",
     cases: (
       [
         [21.1, 9.6],

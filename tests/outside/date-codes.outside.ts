@@ -31,11 +31,14 @@ function months(text: string, scheme: DateSchemeId, inspectedOn: string, maxAgeY
   return isRefusal(result) ? result.code : result.readings.map(({ from }) => from.slice(0, 7)).join(" ");
 }
 
+const ISO_WEEKS = { schemes: ["yyww"], weekRule: "iso" } as const;
+
 const FOUR_DIGIT_SCHEMES = ["mmyy", "yymm", "wwyy", "yyww", "yddd"] as const;
 const FOUR_DIGITS: DecodeOptions = {
   inspectedOn: "2025-06-15",
   maxAgeYears: 10,
   schemes: FOUR_DIGIT_SCHEMES,
+  weekRule: "iso",
 };
 
 function schemesThatRead(text: string): string {
@@ -81,6 +84,7 @@ const isoWeekRows = (values.iso_week as [string, number, number, number][]).flat
           inspectedOn: plainDate(dayNumber(date) + 30),
           maxAgeYears: 1,
           schemes: ["ywwd"],
+          weekRule: "iso",
         }),
     },
   ],
@@ -109,7 +113,7 @@ export const suites: OutsideSuite[] = [
         ours: () => {
           const long: number[] = [];
           for (let year = 2000; year <= 2060; year++) {
-            const options = { inspectedOn: `${year + 1}-06-01`, maxAgeYears: 2, schemes: ["yyww"] } as const;
+            const options = { ...ISO_WEEKS, inspectedOn: `${year + 1}-06-01`, maxAgeYears: 2 };
             if (!isRefusal(decoded(`${two(year)}53`, options))) long.push(year);
           }
           return long.join(" ");
@@ -118,17 +122,18 @@ export const suites: OutsideSuite[] = [
       {
         label: "2553 as YYWW: 2025 has 52 weeks",
         published: "no-reading",
-        ours: () => periods("2553", { inspectedOn: "2026-06-15", schemes: ["yyww"] }),
+        ours: () => periods("2553", { ...ISO_WEEKS, inspectedOn: "2026-06-15" }),
       },
       {
         label: "2510 as YYWW",
         published: "2025-03-03..2025-03-09",
-        ours: () => periods("2510", { inspectedOn: "2025-06-15", schemes: ["yyww"] }),
+        ours: () => periods("2510", { ...ISO_WEEKS, inspectedOn: "2025-06-15" }),
       },
       {
         label: "5012 as YWWD: the week year begins before the calendar year",
         published: "2024-12-31",
-        ours: () => periods("5012", { inspectedOn: "2025-06-15", maxAgeYears: 5, schemes: ["ywwd"] }),
+        ours: () =>
+          periods("5012", { inspectedOn: "2025-06-15", maxAgeYears: 5, schemes: ["ywwd"], weekRule: "iso" }),
       },
     ],
   },
@@ -231,7 +236,7 @@ export const suites: OutsideSuite[] = [
   {
     title: "Ambiguity of four digits",
     source:
-      "Full enumeration of the 10 000 strings by calendar arithmetic (computed), schemes MMYY, YYMM, WWYY, YYWW, YDDD, inspection 2025-06-15, ten years",
+      "Full enumeration of the 10 000 strings by calendar arithmetic (computed), schemes MMYY, YYMM, WWYY, YYWW (ISO weeks), YDDD, inspection 2025-06-15, ten years",
     unit: "strings",
     why: EXACT,
     rows: [

@@ -404,14 +404,14 @@ export const records: Readonly<Record<string, BatteryRecord>> = {
     vehicle: { draw: { drawAmperes: 0.07, settledMinutes: 90, equipmentExplains: true } },
   }),
   drain: changed({
-    conditions: { chargeCompleted: false },
+    conditions: { chargeCompleted: false, lastEvent: "discharge" },
     measurements: { restVolts: 12.2 },
-    vehicle: { draw: { drawAmperes: 0.31, settledMinutes: 90, parkedDays: 5 } },
+    vehicle: { draw: { drawAmperes: 0.31, settledMinutes: 90, parkedDays: 5, fullWhenParked: true } },
   }),
   drainTooFast: changed({
-    conditions: { chargeCompleted: false },
-    measurements: { restVolts: 12.2 },
-    vehicle: { draw: { drawAmperes: 0.03, settledMinutes: 90, parkedDays: 4 } },
+    conditions: { chargeCompleted: false, lastEvent: "discharge" },
+    measurements: { restVolts: 12.03 },
+    vehicle: { draw: { drawAmperes: 0.1, settledMinutes: 90, parkedDays: 3 } },
   }),
   drainOpen: changed({ vehicle: { draw: { drawAmperes: 0.03, settledMinutes: 90, parkedDays: 60 } } }),
   sealedFlat: changed({

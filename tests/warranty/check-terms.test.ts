@@ -55,6 +55,10 @@ describe("checkTerms", () => {
     [{ core: { depositInExchange: "due" } }, "missing core.depositAmount"],
     [{ tax: { ratePercent: "7", base: "charge", coreTaxed: true } }, "missing tax.freeReplacementTaxed"],
     [{ tax: { ratePercent: "7", coreTaxed: true, freeReplacementTaxed: false } }, "missing tax.base"],
+    [
+      { tax: { ratePercent: "7", base: "charge", coreTaxed: true, freeReplacementTaxed: true } },
+      "inconsistent tax.freeReplacementTaxed",
+    ],
     [{ statutoryFloor: { months: 24 } }, "missing statutoryFloor.scope"],
     [{ useClasses: { taxi: { freeMonths: 6, totalMonths: 3 } } }, "inconsistent useClasses.taxi.totalMonths"],
     [{ stepSchedule: [{ fromMonth: 30, rebatePercent: "50" }] }, "inconsistent stepSchedule.0.fromMonth"],

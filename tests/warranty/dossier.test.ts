@@ -11,6 +11,7 @@ import {
 } from "crankworthy/warranty";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { repeatedKey } from "../../src/warranty/repeated-key.js";
 import { purchase, terms } from "./terms-for-tests.js";
 
 const key = "a key of the desk, thirty-two bytes";
@@ -194,12 +195,6 @@ describe("sealDossier and verifyDossier", () => {
     expect((await verifyDossier(canonicalJson(dossier) as string)).canonicalText).toBe(true);
   });
 
-  it("say so when a text carries a key twice: another reader might take the other value", async () => {
-    const text = canonicalJson(await sealed()) as string;
-    const twice = text.replace('"restVolts":', '"restVolts":11,"restVolts":');
-    expect(await verifyDossier(twice)).toMatchObject({ answer: "intact", canonicalText: false });
-  });
-
   it("copy: what the caller changes afterwards does not reach the dossier", async () => {
     const own = structuredClone(record) as { measurements: { restVolts: number } };
     const dossier = await sealed({}, { ...content, record: own });
@@ -263,5 +258,59 @@ describe("sealDossier and verifyDossier", () => {
   it.each(["", "short", new Uint8Array(15)])("throw for a key that is too short: %j", async (short) => {
     await expect(sealDossier(content, { key: short })).rejects.toThrow(/^key: received \d+ bytes/);
     await expect(verifyDossier(await sealed(), { key: short })).rejects.toThrow(RangeError);
+  });
+});
+
+describe("a text that says two things", () => {
+  const nothing = { digestHolds: false, keyedSeal: "none", changes: [] };
+
+  it.each([
+    ["a value", '"restVolts":12.64', '"restVolts":11,"restVolts":12.64', "record.measurements.restVolts"],
+    [
+      "the same value",
+      '"restVolts":12.64',
+      '"restVolts":12.64 , "restVolts" :12.64',
+      "record.measurements.restVolts",
+    ],
+    [
+      "a key with an escape",
+      '"restVolts":12.64',
+      '"rest\\u0056olts":11,"restVolts":12.64',
+      "record.measurements.restVolts",
+    ],
+    ["a part", '"record":{', '"record":{"id":"another"},"record":{', "record"],
+    ["in a list", '"lines":[{', '"lines":[{"kind":"basis",', "settlement.lines.0.kind"],
+    ["a mark", '"sha256":', '"sha256":"","sha256":', "seal.sha256"],
+  ])("%s written twice is refused, with key and without", async (_, found, instead, path) => {
+    const text = canonicalJson(await sealed({ key })) as string;
+    const at = text.lastIndexOf(found);
+    expect(at).toBeGreaterThan(0);
+    const twice = text.slice(0, at) + instead + text.slice(at + found.length);
+    expect(() => JSON.parse(twice)).not.toThrow();
+    for (const options of [{}, { key }]) {
+      const reason = `The text says two things: ${path} is written twice.`;
+      expect(await verifyDossier(twice, options)).toEqual({ answer: "not-a-dossier", ...nothing, reason });
+    }
+  });
+
+  it("white space, another order, and like keys in different objects do no harm", async () => {
+    const what = {
+      ...content,
+      record: { ...record, notes: ['","id":"7"', '\\"', { id: 1 }, { id: 1 }, [[{ id: 2 }]]] },
+    };
+    const dossier = await sealed({ key }, what);
+    const turned = Object.fromEntries(Object.entries(dossier).reverse());
+    for (const text of [JSON.stringify(dossier, null, 2), JSON.stringify(turned)]) {
+      expect(await verifyDossier(text, { key })).toMatchObject({ answer: "intact", canonicalText: false });
+    }
+  });
+
+  it("never takes a text without repetition for one with it", () => {
+    fc.assert(fc.property(fc.json(), (text) => repeatedKey(text) === undefined));
+  });
+
+  it("takes time in proportion to the text", () => {
+    const text = `{${Array.from({ length: 200_000 }, (_, i) => `"${i}":"\\\\"`).join(",")},"7":0}`;
+    expect(repeatedKey(text)).toBe("7");
   });
 });

@@ -32,6 +32,21 @@ describe("countMonths", () => {
     );
   });
 
+  it("started is the smallest n whose last covered day is not before the end, under both conventions", () => {
+    fc.assert(
+      fc.property(ordered, fc.constantFrom("anniversary", "day-before"), ([a, b], rule) => {
+        const n = countMonths(a, b, "started", rule);
+        expect(lastCoveredDay(a, n, rule) >= b).toBe(true);
+        if (n > 0) expect(lastCoveredDay(a, n - 1, rule) < b).toBe(true);
+      }),
+    );
+    expect(countMonths("2023-01-15", "2025-01-15", "started")).toBe(24);
+    expect(countMonths("2023-01-15", "2025-01-14", "started", "day-before")).toBe(24);
+    expect(countMonths("2023-01-15", "2025-01-15", "started", "day-before")).toBe(25);
+    // Where the day number is missing, the month's last day is the last covered one under both.
+    expect(countMonths("2023-01-31", "2023-02-28", "started", "day-before")).toBe(1);
+  });
+
   it("never falls as the end moves on", () => {
     fc.assert(
       fc.property(
@@ -57,6 +72,11 @@ describe("countMonths", () => {
     expect(() => countMonths("2025-03-02", "2025-03-01", "calendar")).toThrow(RangeError);
     expect(() => countMonths("2025-03-01", "2025-03-02", "lunar" as MonthCount)).toThrow(/convention/);
     expect(() => addMonthsFrom("2025-03-01", 1.5)).toThrow(RangeError);
+    expect(addMonthsFrom("9999-01-31", 11)).toBe("9999-12-31");
+    expect(() => addMonthsFrom("9999-01-31", 12)).toThrow(/months: received 12/);
+    expect(() => addMonthsFrom("9999-12-05", 1)).toThrow(RangeError);
+    expect(addMonthsFrom("1000-02-05", -1)).toBe("1000-01-05");
+    expect(() => addMonthsFrom("1000-01-05", -1)).toThrow(RangeError);
   });
 });
 

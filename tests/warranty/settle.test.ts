@@ -103,6 +103,14 @@ describe("ledger", () => {
     const found = settle("2023-01-15", { cap: "40.00" });
     expect(amounts(found).slice(1, 3)).toEqual(["rebate 40.00", "charge 80.00"]);
     expect(found.reasons).toContain("cap-applied");
+    expect(found.lines[1]).toMatchObject({
+      amount: "40.00",
+      explanation: { formula: "min(40.00, 120.00 × (60 − 36) / 60)" },
+    });
+    expect(settle("2023-01-15", { cap: "40.5" }).lines[1]?.explanation.formula).toMatch(/^min\(40\.50, /);
+    expect(settle("2023-01-15", { cap: "48.00" }).lines[1]?.explanation.formula).toBe(
+      "120.00 × (60 − 36) / 60",
+    );
     expect(settle("2023-01-15", { cap: "48.00" }).reasons).not.toContain("cap-applied");
   });
 
@@ -143,6 +151,17 @@ describe("core", () => {
   ] as const)("%s, returned %s", (policy, returned, expected) =>
     expect(core(policy, returned)).toEqual(expected),
   );
+
+  it.each([
+    ["due", undefined, ["core-not-known"]],
+    ["due", true, []],
+    ["due", false, ["core-not-returned"]],
+    ["waived", undefined, []],
+  ] as const)("%s, returned %s: reasons %j", (depositInExchange, coreReturned, expected) => {
+    const facts = coreReturned === undefined ? {} : { coreReturned };
+    const { reasons } = settle("2023-01-15", { core: { depositAmount: "7.00", depositInExchange } }, facts);
+    expect(reasons.filter((one) => one.startsWith("core-"))).toEqual(expected);
+  });
 });
 
 describe("tax", () => {
@@ -253,15 +272,97 @@ describe("undecided and overridden", () => {
     expect(found).toMatchObject({ outcome: "free-replacement", lastCoveredDay: "2025-01-15" });
   });
 
-  it("statutory floor overrides an excluded use class, not an excluded damage", () => {
+  describe("damage the terms exclude, within a statutory period", () => {
+    const statutoryFloor = { months: 24, scope: "consumer", citation: "national sale of goods act" } as const;
+    const damaged = (
+      claimedOn: string,
+      facts: Partial<Purchase> = { buyer: "consumer" },
+      evidence: NonNullable<Claim["eligibility"]>["evidence"] = ["low-electrolyte"],
+      policy: Partial<WarrantyTerms> = { statutoryFloor },
+    ) => settle(claimedOn, policy, facts, { eligibility: { answer: "excluded", evidence } });
+
+    it.each([
+      "low-electrolyte",
+      "wrong-application",
+      "altered-date-code",
+      "physical-damage",
+      "freeze-damage",
+    ] as const)("%s is for the law to judge", (damage) => {
+      const found = damaged("2021-10-01", undefined, [damage]);
+      expect(found.outcome).toBe("cannot-tell");
+      expect(found.reasons).toEqual(["statutory-floor-may-apply", "excluded", damage]);
+      const { lower, upper } = found.alternatives!;
+      expect(lower).toMatchObject({ outcome: "not-covered", reasons: ["excluded", damage] });
+      expect(upper).toMatchObject({
+        outcome: "free-replacement",
+        total: "0.00",
+        reasons: ["statutory-floor"],
+      });
+      expect(upper.lines[1]?.explanation).toMatchObject({
+        code: "statutory-floor",
+        parameters: { months: 24, citation: "national sale of goods act" },
+      });
+    });
+
+    it("the law is named also without a price", () => {
+      const found = settle(
+        "2021-10-01",
+        { statutoryFloor },
+        { buyer: "consumer", pricePaid: undefined } as never,
+        { eligibility: { answer: "excluded", evidence: ["low-electrolyte"] } },
+      );
+      expect(found.alternatives!.upper.lines[0]).toMatchObject({
+        kind: "charge",
+        explanation: { code: "statutory-floor", parameters: { citation: "national sale of goods act" } },
+      });
+    });
+
+    it("the last day of the period still, the next no more", () => {
+      expect(damaged("2022-01-15").outcome).toBe("cannot-tell");
+      expect(damaged("2022-01-16")).toMatchObject({
+        outcome: "not-covered",
+        reasons: ["excluded", "low-electrolyte"],
+      });
+    });
+
+    it("a business buyer has none, an unknown buyer is a further question", () => {
+      expect(damaged("2021-10-01", { buyer: "business" }).outcome).toBe("not-covered");
+      expect(damaged("2021-10-01", {}).reasons).toEqual([
+        "statutory-floor-may-apply",
+        "excluded",
+        "low-electrolyte",
+        "buyer-kind-not-known",
+      ]);
+    });
+
+    it("without a defect there is nothing for the law to judge", () =>
+      expect(damaged("2021-10-01", undefined, ["no-defect-found"]).outcome).toBe("not-covered"));
+
+    it("without a start the period is not ruled out", () => {
+      const found = damaged("2021-10-01", { ...lost, buyer: "consumer" });
+      expect(found.outcome).toBe("cannot-tell");
+      expect(found.reasons[0]).toBe("statutory-floor-may-apply");
+      expect(found.alternatives).toBeUndefined();
+    });
+
+    it("without a floor the terms decide", () =>
+      expect(damaged("2021-10-01", undefined, undefined, {}).outcome).toBe("not-covered"));
+  });
+
+  it("a month begun on the anniversary counts where the old one ended the day before", () => {
+    const used = (lastCoveredDay: LastCoveredDay, claimedOn: string) =>
+      settle(claimedOn, { monthCount: "started", lastCoveredDay }).elapsed?.used;
+    expect(used("anniversary", "2022-01-15")).toBe(24);
+    expect(used("day-before", "2022-01-14")).toBe(24);
+    expect(used("day-before", "2022-01-15")).toBe(25);
+  });
+
+  it("statutory floor overrides an excluded use class", () => {
     const policy = {
       useClasses: { taxi: { excluded: true as const } },
       statutoryFloor: { months: 24, scope: "anyone" as const },
     };
     expect(settle("2021-10-01", policy, { useClass: "taxi" }).outcome).toBe("free-replacement");
-    const eligibility = { answer: "excluded", evidence: ["freeze-damage"] } as const;
-    const damaged = settle("2021-10-01", policy, {}, { eligibility });
-    expect(damaged).toMatchObject({ outcome: "not-covered", reasons: ["excluded", "freeze-damage"] });
   });
 
   it("not yet claimable: what it would come to stands in the alternatives", () => {

@@ -4,7 +4,10 @@ import type { CauseRule, Known } from "./cause.js";
 const nothingElse = (known: Known): boolean =>
   known("voltage-drops-within") && known("cranking-current-usual") && known("charge-sufficient");
 
-/** The battery itself: worn, failed inside or far below its rating, shown at its posts with enough charge. */
+/**
+ * The battery itself: worn, failed inside or far below its rating, shown at its posts with enough charge. Having gone flat
+ * too fast for the drain only raises the suspicion: it speaks against the drain, not for a worn battery.
+ */
 export const battery: CauseRule = {
   code: "battery",
   source: "workshop-starting-2004",
@@ -15,7 +18,6 @@ export const battery: CauseRule = {
     { code: "load-test-failed-again" },
     { code: "cell-missing" },
     { code: "cell-spread" },
-    { code: "flat-too-fast-for-drain" },
     { code: "cranking-voltage-low", when: nothingElse },
   ],
   contradicts: [{ code: "ability-above" }, { code: "load-test-passed" }],

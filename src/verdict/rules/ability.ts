@@ -41,6 +41,8 @@ export const ability: Rule = {
     if (1 - reachesServiceable >= policy.rejectProbability) {
       // Worn is not useless: what the engine needs decides, where that is known.
       const fails = evidence.startProbability !== undefined && evidence.startProbability < 0.5;
+      // More likely below the lower limit than above it, and not surely so: a better reading decides, not a hand-back.
+      const nearlyOut = reachesUnserviceable < 0.5;
       return {
         findings: [
           finding(
@@ -50,7 +52,7 @@ export const ability: Rule = {
             limitOf(policy.serviceableFraction),
           ),
         ],
-        decision: { condition: "worn", action: fails ? "retire" : "keep" },
+        decision: { condition: "worn", action: fails ? "retire" : nearlyOut ? "repeat" : "keep" },
       };
     }
     const between = finding("ability-between", "warning", shown, limitOf(policy.serviceableFraction));

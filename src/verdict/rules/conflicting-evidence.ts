@@ -23,7 +23,13 @@ export const conflictingEvidence: Rule = {
     }
     if (!high || !low || evidence.abilities.length === 0) return undefined;
     return {
-      findings: [finding("ability-evidence-disagrees", "warning", { loadTest, lowest, highest })],
+      findings: [
+        finding("ability-evidence-disagrees", "warning", {
+          lowest,
+          highest,
+          ...(loadTest !== "none" && { loadTest }),
+        }),
+      ],
       decision: { condition: "not-established", action: "repeat" },
     };
   },

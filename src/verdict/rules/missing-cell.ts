@@ -11,13 +11,18 @@ export const missingCell: Rule = {
     const { missingCell } = evidence;
     if (!missingCell) return undefined;
     const shown = { cells: missingCell.cells, shortfallVolts: missingCell.shortfallVolts };
-    if (!evidence.chargeCompleted) return { findings: [finding("cell-missing-unproven", "warning", shown)] };
+    // Full ability at the rest voltage of five cells: one of the two readings is wrong, and a charge tells which.
     const contradicted = loadTest === "passed" || (reachesServiceable ?? 0) >= policy.acceptProbability;
+    const unproven = [finding("cell-missing-unproven", "warning", shown)];
     if (contradicted)
       return {
-        findings: [finding("cell-missing-unproven", "warning", shown)],
-        decision: { condition: "not-established", action: "repeat" },
+        findings: unproven,
+        decision: {
+          condition: "not-established",
+          action: evidence.chargeCompleted ? "repeat" : "charge-then-repeat",
+        },
       };
+    if (!evidence.chargeCompleted) return { findings: unproven };
     return {
       findings: [finding("cell-missing", "defect", shown)],
       decision: { condition: "internally-failed", action: "retire" },

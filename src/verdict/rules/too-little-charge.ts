@@ -48,7 +48,9 @@ function chargeFindings({
   const shown = { stateOfCharge: charge.stateOfCharge.value, probability: chargeProbability };
   const findings: Finding[] = [];
   if (chargeProbability < 0.5) findings.push(finding("charge-low", "note", shown, limit));
-  else if (!chargeSufficient) findings.push(finding("charge-not-established", "note", shown, limit));
+  // An upper bound that is high enough has its own finding: surface charge.
+  else if (!chargeSufficient && charge.bound === "two-sided")
+    findings.push(finding("charge-not-established", "note", shown, limit));
   if (evidence.chargeCompleted && chargeProbability < 1 - policy.rejectProbability)
     findings.push(finding("charge-history-contradicted", "warning", shown, limit));
   return findings;
