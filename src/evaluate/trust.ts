@@ -17,6 +17,7 @@ const LIMITING: ReadonlySet<FindingCode> = /* @__PURE__ */ new Set<FindingCode>(
   "ability-implausible",
   "voltage-above-rest",
   "charge-evidence-disagrees",
+  "cell-missing-unproven",
   "charge-history-contradicted",
   "load-test-not-valid",
   "electrical-load-present",
