@@ -69,6 +69,7 @@ export const english: Messages = {
   decidedBy: {
     "damaged-case": "visible damage comes before any reading",
     frozen: "a battery that is or may be frozen is not judged",
+    "low-electrolyte": "with dry plates every battery reads low",
     "system-voltage": "label or voltage is not that of a 12 V battery connected the right way round",
     "scattered-readings": "the readings scatter more than the instrument explains",
     "contact-spread": "setting the clamps anew changes the reading more than repeating it",

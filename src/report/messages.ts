@@ -53,6 +53,7 @@ export type Sentence = readonly [title: string, meaning?: string];
 export type DecidingRule =
   | "damaged-case"
   | "frozen"
+  | "low-electrolyte"
   | "system-voltage"
   | "scattered-readings"
   | "contact-spread"

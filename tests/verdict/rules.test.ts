@@ -48,6 +48,14 @@ const table: [string, Evidence, string, string, Evidence, string[]][] = [
     ["frozen-seen", "frozen-possible"],
   ],
   [
+    "low-electrolyte",
+    { ...sound, ...ratio(0.4), electrolyteLow: true },
+    "not-established",
+    "charge-then-repeat",
+    { ...sound, ...ratio(0.4) },
+    ["electrolyte-low"],
+  ],
+  [
     "system-voltage",
     { ...sound, system: "other", systemVolts: 25 },
     "not-established",
@@ -162,7 +170,7 @@ describe("rules", () => {
 
   it("rules that only inform are covered too", () => {
     const informing = rules.map((rule) => rule.code).filter((code) => !table.some(([rule]) => rule === code));
-    expect(informing).toEqual(["low-electrolyte", "requirement"]);
+    expect(informing).toEqual(["requirement"]);
     expect(codes({ ...sound, electrolyteLow: true })).toContain("electrolyte-low");
     expect(codes(sound)).not.toContain("electrolyte-low");
     expect(codes({ ...sound, startProbability: 0.99 })).toContain("requirement-met");
