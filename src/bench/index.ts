@@ -51,6 +51,7 @@ export {
   loadTestCurrentAmperes,
   loadTestLimitVolts,
 } from "./load-limit.js";
+export { type LoadRecord, type LoadRecordReading, loadTestFromRecord } from "./load-record.js";
 export { type LoadLimitProfile, loadLimitProfiles } from "./load-test.data.js";
 export {
   judgeLoadTest,
