@@ -11,5 +11,5 @@ export default defineConfig({
       { find: /^crankworthy\/(.+)$/, replacement: `${src}/$1/index.ts` },
     ],
   },
-  test: { include: ["tests/**/*.test.ts"], testTimeout: 60_000 },
+  test: { include: ["tests/**/*.test.ts"], testTimeout: 60_000, setupFiles: ["tests/setup.ts"] },
 });
