@@ -18,6 +18,8 @@ export interface RestHistory {
   readonly surfaceChargeRemoval?: "none" | "lights" | "load";
   /** Minutes without load since surface charge was drawn off [min] (≥ 0). */
   readonly minutesSinceRemoval?: number;
+  /** The voltage is no reading but a recorded relaxation carried to its end, and its uncertainty says how well. */
+  readonly extrapolated?: boolean;
 }
 
 /** What rest does to a voltage reading. */
@@ -48,6 +50,7 @@ const removalTooRecent = /* @__PURE__ */ effect(
   "surface-charge-removal-not-settled",
 );
 const removed = /* @__PURE__ */ effect(0, REMOVED_UNCERTAINTY_VOLTS);
+const settled = /* @__PURE__ */ effect(0, 0);
 const notBounded = /* @__PURE__ */ effect(0, 0, "surface-charge-not-bounded", "upper");
 
 const LAST_EVENTS: Readonly<Record<RestHistory["lastEvent"], 0>> = {
@@ -80,7 +83,7 @@ function at(rows: readonly (readonly [number, RestEffect])[], hours: number): Re
  *
  * After charging or driving the reading is too high, after a discharge too low. Less than 15 min after charging
  * nothing limits the excess, so only an upper bound is left. Where surface charge was drawn off, the better known of
- * the two ways counts. With an unknown last event, 4 h and more count as after a charge, the slower of the two.
+ * the two ways counts. A voltage extrapolated from a recorded relaxation is settled already: nothing is added. With an unknown last event, 4 h and more count as after a charge, the slower of the two.
  *
  * @param rest history; RangeError for negative or non-finite times and unknown names
  * @returns shift and standard uncertainty, V for a 12 V battery
@@ -99,6 +102,7 @@ export function restEffect(rest: RestHistory): RestEffect {
   if (minutes !== undefined) requireFinite("rest.minutesSinceRemoval", minutes, 0);
   requireKey("rest.lastEvent", lastEvent, LAST_EVENTS);
   if (removal !== undefined) requireKey("rest.surfaceChargeRemoval", removal, REMOVALS);
+  if (rest.extrapolated) return settled;
   if (lastEvent === "discharge") return hours === undefined ? unknownRest : at(discharged, hours);
   const byRest =
     hours === undefined || (lastEvent === "unknown" && hours < 4) ? unknownRest : at(charged, hours);

@@ -89,13 +89,16 @@ function voltageReading(
   const { measurements, conditions = {}, identity } = record;
   if (measurements.restVolts === undefined) return undefined;
   const { lastEvent, hoursAtRest, surfaceChargeRemoval, minutesSinceRemoval } = conditions;
+  const extrapolated = conditions.restVoltsExtrapolated === true;
   const removed = surfaceChargeRemoval !== undefined && surfaceChargeRemoval !== "none";
-  if (lastEvent === undefined || (hoursAtRest === undefined && !removed))
+  if (extrapolated) note(book, "rest-extrapolated", "note", { volts: measurements.restVolts });
+  else if (lastEvent === undefined || (hoursAtRest === undefined && !removed))
     note(book, "missing-rest-history", "warning");
   const rest: Mutable<RestHistory> = { lastEvent: lastEvent ?? "unknown" };
   if (hoursAtRest !== undefined) rest.hoursAtRest = hoursAtRest;
   if (surfaceChargeRemoval !== undefined) rest.surfaceChargeRemoval = surfaceChargeRemoval;
   if (minutesSinceRemoval !== undefined) rest.minutesSinceRemoval = minutesSinceRemoval;
+  if (extrapolated) rest.extrapolated = true;
   const input: Mutable<RestVoltage> = {
     volts: measurements.restVolts,
     voltsStandardUncertainty: voltmeterUncertainty(measurements),

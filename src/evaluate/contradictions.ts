@@ -111,6 +111,15 @@ export function contradictions(record: BatteryRecord): InputIssue[] {
       measured.voltsStandardUncertainty,
       "a voltage it belongs to",
     );
+  if (
+    conditions.restVoltsExtrapolated &&
+    (measured.restVolts === undefined || measured.voltsStandardUncertainty === undefined)
+  )
+    contradiction(
+      "conditions.restVoltsExtrapolated",
+      true,
+      "restVolts, and voltsStandardUncertainty for how well it is known",
+    );
   if (conditions.hoursAtRest !== undefined && !conditions.lastEvent)
     contradiction(
       "conditions.hoursAtRest",

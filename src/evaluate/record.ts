@@ -72,6 +72,8 @@ export interface RecordConditions {
   readonly surfaceChargeRemoval?: "none" | "lights" | "load";
   /** Minutes without load since surface charge was drawn off. */
   readonly minutesSinceRemoval?: number;
+  /** `restVolts` was extrapolated from a recorded relaxation; `voltsStandardUncertainty` says how well. */
+  readonly restVoltsExtrapolated?: boolean;
   /** The charger had finished, or three hourly readings were equal, before this test. */
   readonly chargeCompleted?: boolean;
   /** In the vehicle: lamps, blower and control units known to be off or asleep. */

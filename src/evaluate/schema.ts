@@ -61,6 +61,7 @@ const conditions = z.strictObject({
   hoursAtRest: number("conditions.hoursAtRest").optional(),
   surfaceChargeRemoval: z.enum(["none", "lights", "load"]).optional(),
   minutesSinceRemoval: number("conditions.minutesSinceRemoval").optional(),
+  restVoltsExtrapolated: z.boolean().optional(),
   chargeCompleted: z.boolean().optional(),
   loadsOff: z.boolean().optional(),
   loadAmperes: number("conditions.loadAmperes").optional(),

@@ -19,7 +19,7 @@ const SEALED: ReadonlySet<string> = /* @__PURE__ */ new Set(["agm", "gel"]);
 
 /** What a charge makes untrue of readings made before it. */
 const STALE_AFTER_CHARGE = [
-  ...conditions("surfaceChargeRemoval", "minutesSinceRemoval"),
+  ...conditions("surfaceChargeRemoval", "minutesSinceRemoval", "restVoltsExtrapolated"),
   ...measurements("restVolts", "cellGravities", "gravityTemperatureCelsius"),
 ];
 

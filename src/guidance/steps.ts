@@ -63,7 +63,13 @@ const measureTemperature: Offer = ({ record }) =>
       );
 
 const tellRestHistory: Offer = ({ record }) => {
-  const { lastEvent, hoursAtRest, surfaceChargeRemoval = "none" } = record.conditions ?? {};
+  const {
+    lastEvent,
+    hoursAtRest,
+    restVoltsExtrapolated,
+    surfaceChargeRemoval = "none",
+  } = record.conditions ?? {};
+  if (restVoltsExtrapolated) return undefined;
   if (lastEvent !== undefined && (hoursAtRest !== undefined || surfaceChargeRemoval !== "none"))
     return undefined;
   return offer("preparation", "rest-history-unknown", conditions("lastEvent", "hoursAtRest"), () =>
@@ -88,7 +94,7 @@ const drawOff: Offer = (situation) => {
   if (surfaceChargeRemoval !== "none" || !mayBeHandled(situation)) return undefined;
   if (!found(situation, "surface-charge", "voltage-above-rest")) return undefined;
   // Time has passed since the rest was noted: it no longer counts.
-  const stale = [...conditions("hoursAtRest"), ...measurements("restVolts")];
+  const stale = [...conditions("hoursAtRest", "restVoltsExtrapolated"), ...measurements("restVolts")];
   const removed = changed(
     record,
     { "conditions.surfaceChargeRemoval": "lights", "conditions.minutesSinceRemoval": 5 },

@@ -3,6 +3,7 @@ import { bibliography } from "../sources/index.js";
 import { english } from "./messages.en.data.js";
 import { derivationLines } from "./steps.js";
 import { layOutTicket, type TicketOptions } from "./ticket.js";
+import { voiceOf } from "./voice.js";
 
 /**
  * The derivation of every number as numbered steps: quantity = formula, inputs, result ± standard uncertainty, source with
@@ -31,7 +32,7 @@ export function renderDerivation(
   const { messages = english, width = 80, sources = bibliography } = options;
   const { question, phrase } = messages;
   const lines = derivation
-    ? derivationLines(derivation, messages, sources)
+    ? derivationLines(derivation, voiceOf(messages), sources)
     : [{ kind: "text", text: phrase.noDerivation } as const];
   return layOutTicket([{ question: "derivation", heading: question.derivation, lines }], width);
 }

@@ -1,6 +1,7 @@
 import type { Interval } from "../numeric/index.js";
-import type { Messages, Phrase, Word } from "./messages.js";
+import type { Phrase, Word } from "./messages.js";
 import { clean } from "./text.js";
+import type { Voice } from "./voice.js";
 
 /** Values for the placeholders of a template. */
 export type Parameters = Readonly<Record<string, number | string | undefined>>;
@@ -28,38 +29,37 @@ const UNITS: Readonly<Record<string, readonly [digits: number, shown: string]>> 
 };
 
 /** A number with fixed decimals, no exponent, no minus zero; `?` for what is no finite number. */
-export function fixed(value: number, digits: number, decimalMark: string): string {
-  if (!Number.isFinite(value)) return "?";
-  const text = value.toFixed(digits).replace(/^-(?=0(\.0*)?$)/, "");
-  return text.replace(".", decimalMark);
+export function fixed(value: number, digits: number, voice: Voice): string {
+  return Number.isFinite(value) ? voice.decimals(value, digits) : "?";
 }
 
 /** A number as it stands on a label: no rounding. */
-export function asPrinted(value: number, unit: string, { decimalMark }: Messages): string {
-  return Number.isFinite(value) ? `${String(value).replace(".", decimalMark)}\u00a0${unit}` : "?";
+export function asPrinted(value: number, unit: string, { asIs }: Voice): string {
+  return Number.isFinite(value) ? `${asIs(String(value))}\u00a0${unit}` : "?";
 }
 
 /** A number in a unit of {@link Messages}, rounded for the reader. */
-export function quantity(value: number, unit: string, messages: Messages): string {
+export function quantity(value: number, unit: string, messages: Voice): string {
   if (unit === "p") return chance(value, messages);
   if (unit === "c") return quantity(Math.min(1, Math.max(0, value)), "%", messages);
   if (unit === "-V") return quantity(-value, "V", messages);
   if (!Number.isFinite(value)) return "?";
   const [digits, shown] = UNITS[unit] ?? [Number.isInteger(value) ? 0 : 2, ""];
-  const text = fixed(unit.startsWith("%") ? 100 * value : value, digits, messages.decimalMark);
+  const text = fixed(unit.startsWith("%") ? 100 * value : value, digits, messages);
   return (unit === "h" || unit === "d" ? text.replace(/\D0$/, "") : text) + shown;
 }
 
-function chance(probability: number, { chance: [hundred, thousand, above, below] }: Messages): string {
+function chance(probability: number, messages: Voice): string {
+  const [hundred, thousand, above, below] = messages.chance;
   if (!(probability >= 0 && probability <= 1)) return "?";
   if (probability > 0.999) return above;
   if (probability < 0.001) return below;
   const fine = probability > 0.99 || probability < 0.01;
-  return (fine ? thousand : hundred).replace("{n}", fixed((fine ? 1000 : 100) * probability, 0, "."));
+  return (fine ? thousand : hundred).replace("{n}", fixed((fine ? 1000 : 100) * probability, 0, messages));
 }
 
 /** `from 57 to 93 %`, with the unit once. */
-export function range({ lower, upper }: Interval, unit: string, messages: Messages): string {
+export function range({ lower, upper }: Interval, unit: string, messages: Voice): string {
   const [low, high] = [quantity(lower, unit, messages), quantity(upper, unit, messages)];
   const shown = UNITS[unit]?.[1] ?? "";
   return low === high
@@ -68,7 +68,7 @@ export function range({ lower, upper }: Interval, unit: string, messages: Messag
 }
 
 /** An interval of a share; what lies outside the possible is not shown, but said: `at least 81 %`. */
-export function shareRange(interval: Interval, most: number, messages: Messages): string {
+export function shareRange(interval: Interval, most: number, messages: Voice): string {
   const { lower, upper } = interval;
   if (lower <= 0)
     return upper >= most
@@ -80,15 +80,22 @@ export function shareRange(interval: Interval, most: number, messages: Messages)
 }
 
 /** Codes, separated by commas, as words. */
-export function words(codes: string, { word }: Messages): string {
+export function words(codes: string, { word, comma }: Voice): string {
   return codes
     .split(", ")
     .map((code) => (Object.hasOwn(word, code) ? word[code as Word] : clean(code).replaceAll("-", " ")))
-    .join(", ");
+    .join(comma);
+}
+
+// `one=day|other=days`: the form for this number, as it is shown rounded to a whole one.
+function plural(count: number | string, forms: string, { pluralForm }: Voice): string {
+  const wanted = typeof count === "number" ? pluralForm(Math.round(count)) : "other";
+  const form = (name: string) => forms.split("|").find((one) => one.startsWith(`${name}=`));
+  return (form(wanted) ?? form("other") ?? "=?").replace(/^\w+=/, "");
 }
 
 /** Fills a template of the catalogue: see {@link Messages} for its notation. A value is never read as a template. */
-export function fillTemplate(messages: Messages, template: string, parameters: Parameters): string {
+export function fillTemplate(messages: Voice, template: string, parameters: Parameters): string {
   const value = (name: string): number | string | undefined => {
     const given = Object.hasOwn(parameters, name) ? parameters[name] : undefined;
     // "?" stands for what a hand-made finding does not know.
@@ -102,15 +109,17 @@ export function fillTemplate(messages: Messages, template: string, parameters: P
       [...part.matchAll(/\{([\w-]+)/g)].every(([, name]) => value(name!) !== undefined) ? part : "",
     );
   }
-  return wanted.replace(/\{([\w-]+):?([^}]*)\}/g, (_, name: string, unit: string) => {
+  return wanted.replace(/\{([\w-]+)([:#]?)([^}]*)\}/g, (_, name: string, kind: string, unit: string) => {
     const given = value(name);
     if (given === undefined) return "?";
+    if (kind === "#") return plural(given, unit, messages);
     if (typeof given === "number") return quantity(given, unit, messages);
+    if (unit === "date") return messages.day(clean(given));
     return unit === "w" ? words(given, messages) : clean(given);
   });
 }
 
 /** Fills a phrase of the catalogue. */
-export function fill(messages: Messages, phrase: Phrase, parameters: Parameters): string {
+export function fill(messages: Voice, phrase: Phrase, parameters: Parameters): string {
   return fillTemplate(messages, messages.phrase[phrase], parameters);
 }

@@ -5,6 +5,7 @@ import { englishGuidance, type GuidanceMessages } from "./guidance.en.data.js";
 import { english } from "./messages.en.data.js";
 import type { Messages } from "./messages.js";
 import { pageWidth, wrap } from "./text.js";
+import { voiceOf } from "./voice.js";
 
 /** How to render guidance. */
 export interface GuidanceTextOptions {
@@ -36,7 +37,8 @@ const SHOWN_DROP = 0.001;
  * ```
  */
 export function renderStep(step: GuidedStep, options: GuidanceTextOptions = {}): string {
-  const { messages = english, guidance = englishGuidance, width = 80 } = options;
+  const { guidance = englishGuidance, width = 80 } = options;
+  const messages = voiceOf(options.messages ?? english);
   pageWidth(width);
   const { standard } = step.parameters;
   const parameters = {
@@ -68,7 +70,7 @@ export function renderCaution(
   { messages = english, width = 80 }: Pick<GuidanceTextOptions, "messages" | "width"> = {},
 ): string {
   pageWidth(width);
-  const text = fillTemplate(messages, messages.caution[caution.code], caution.parameters ?? {});
+  const text = fillTemplate(voiceOf(messages), messages.caution[caution.code], caution.parameters ?? {});
   return wrap(text, width).join("\n");
 }
 
@@ -84,7 +86,8 @@ export function renderEnd(
   },
   options: GuidanceTextOptions = {},
 ): string {
-  const { messages = english, guidance = englishGuidance, width = 80 } = options;
+  const { guidance = englishGuidance, width = 80 } = options;
+  const messages = voiceOf(options.messages ?? english);
   pageWidth(width);
   const texts = [guidance.end[end.because]];
   for (const { why } of end.untaken ?? [])

@@ -2,7 +2,9 @@ import type { Messages } from "./messages.js";
 
 /** The English catalogue. Plain, short sentences: what was seen, what it means, what to do. */
 export const english: Messages = {
-  decimalMark: ".",
+  language: "en-GB",
+  direction: "ltr",
+  comma: ", ",
   chance: ["{n} in 100", "{n} in 1000", "more than 999 in 1000", "less than 1 in 1000"],
   question: {
     what: "What is it?",
@@ -174,6 +176,10 @@ export const english: Messages = {
     "surface-charge": [
       "Surface charge not ruled out",
       "{volts:V} may be too high, and the charge lower than it seems.",
+    ],
+    "rest-extrapolated": [
+      "Rest voltage extrapolated",
+      "{volts:V} is where a recorded relaxation leads, not a reading after a full rest. Its uncertainty says how well that is known.",
     ],
     "vehicle-loads-possible": [
       "Loads in the vehicle not ruled out",
@@ -391,19 +397,19 @@ export const english: Messages = {
     ],
     "standing-time": [
       "How long it can stand",
-      "At this draw, from {fromCharge:c} charged, it should still start for {fromDays:d} to {toDays:d} days. Cold and self-discharge shorten that.",
+      "At this draw, from {fromCharge:c} charged, it should still start for {fromDays:d} to {toDays:d} {toDays#one=day|other=days}. Cold and self-discharge shorten that.",
     ],
     "flat-by-drain": [
       "The draw alone explains the discharge",
-      "It stood for {parkedDays:d} days; chance that a sound battery would not start then: {probability:p}.",
+      "It stood for {parkedDays:d} {parkedDays#one=day|other=days}; chance that a sound battery would not start then: {probability:p}.",
     ],
     "flat-too-fast-for-drain": [
       "Discharged faster than the draw explains",
-      "It stood for {parkedDays:d} days; chance that a sound battery would not start then: {probability:p}. A worn battery, or a consumer that was off while measuring.",
+      "It stood for {parkedDays:d} {parkedDays#one=day|other=days}; chance that a sound battery would not start then: {probability:p}. A worn battery, or a consumer that was off while measuring.",
     ],
     "flat-unexplained": [
       "Standing time decides neither way",
-      "It stood for {parkedDays:d} days; chance that a sound battery would not start then: {probability:p}.",
+      "It stood for {parkedDays:d} {parkedDays#one=day|other=days}; chance that a sound battery would not start then: {probability:p}.",
     ],
     "charge-sufficient": [
       "Charge enough to judge by",
@@ -573,7 +579,7 @@ export const english: Messages = {
     "price-list-at-purchase": "list price at purchase",
     "price-list-today": "list price today",
     "free-period": "whole price in the free period",
-    "statutory-floor": "legal period of {months:n} months[, {citation}]",
+    "statutory-floor": "legal period of {months:n} {months#one=month|other=months}[, {citation}]",
     "prorated-from-purchase": "{used:n} of {whole:n} {unit:w} used since purchase, counted by {monthCount:w}",
     "prorated-from-end-of-free-period":
       "{used:n} of {whole:n} {unit:w} used, the first {freeUntil:n} free, counted by {monthCount:w}",
@@ -741,7 +747,7 @@ export const english: Messages = {
   phrase: {
     title: "Battery inspection",
     reference: "Reference: {id}",
-    inspected: "Inspected: {day}",
+    inspected: "Inspected: {day:date}",
     identity: "{chemistry}[, {nominalVolts:n} V].",
     label: 'Label code "{text}" ({scheme}).',
     rating: "Rating {amperes} {standard}, {from:w}.",
@@ -777,25 +783,26 @@ export const english: Messages = {
       "{code:w}: {measured}; limit {limit}, {outcome:w} (chance that it is kept: {probability:p}).",
     otherSources: "Other published limits would say otherwise.",
     care: "With care: {doubts:w}.",
-    standing: "Time it can stand at this draw: {span} days.",
+    standing: "Time it can stand at this draw: {span} {count#one=day|other=days}.",
     flatBattery:
       "Standing time and charge found speak for {code:w}; chance that the draw alone suffices: {probability:p}.",
     because: "{cause}: {support}[ ({findings})].",
     dateCode: 'Date code "{text}".',
     reading: "Made {period}, {age} old ({scheme}[; {reasons:w}]).",
-    period: "{from} to {to}",
-    years: "{span} years",
-    months: "{span} months",
+    period: "{from:date} to {to:date}",
+    years: "{span} {count#one=year|other=years}",
+    months: "{span} {count#one=month|other=months}",
+    span: "{from} to {to}",
     overall: "All readings together: {age} old. The best supported stand first.",
-    ruledOut: "{n:n} other readings lie after sale or activation.",
+    ruledOut: "{n:n} other {n#one=reading lies|other=readings lie} after sale or activation.",
     note: "Note: {note:w}.",
     more: "and {n:n} more",
-    term: "Term from {startedOn} to {lastCoveredDay}[, {used:n} of {whole:n} {unit:w} used].",
+    term: "Term from {startedOn:date} to {lastCoveredDay:date}[, {used:n} of {whole:n} {unit:w} used].",
     amount: "{line}: {amount} {currency}[, {why}][ = {formula}]",
-    replacement: "The replacement is covered from {startsOn} to {lastCoveredDay}.",
+    replacement: "The replacement is covered from {startsOn:date} to {lastCoveredDay:date}.",
     worst: "Least for the customer: {outcome}[ To pay: {total} {currency}.]",
     best: "Most for the customer: {outcome}[ To pay: {total} {currency}.]",
-    shelf: "From manufacture to sale: {lower:n} to {upper:n} days.",
+    shelf: "From manufacture to sale: {lower:n} to {upper:n} {upper#one=day|other=days}.",
     refusal: "{about:w}: {reason} It would help: {wouldHelp}",
     stepResult: "= {result}[ {unit}]",
     stepSource: "Source: {title}[, {edition}][, {locator}] ({standing:w})",

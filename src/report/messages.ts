@@ -216,6 +216,7 @@ export type Phrase =
   | "dateCode"
   | "reading"
   | "period"
+  | "span"
   | "years"
   | "months"
   | "overall"
@@ -245,10 +246,14 @@ export type Phrase =
 /**
  * Everything a report says, in one language. A template holds `{name}`, formatted as `{name:unit}` says: `V A Ah min
  * h °C % mA mV mΩ m m³ m³/h cm²` with the unit, `%1` percent with a decimal, `c` a share of charge shown within 0..100 %, `-V` with the sign
- * turned, `g` gravity, `n` whole number, `d` one decimal, `p` probability, `w` codes put into words. `[…]` is left out when a name in it has no value.
+ * turned, `g` gravity, `n` whole number, `d` one decimal, `p` probability, `w` codes put into words, `date` a calendar day. `{name#one=day|other=days}` is the form that the language's plural rule (Intl.PluralRules) picks for the number. `[…]` is left out when a name in it has no value.
  */
 export interface Messages {
-  readonly decimalMark: string;
+  /** BCP 47 tag: decides marks in numbers, the form of dates and plurals. */
+  readonly language: string;
+  readonly direction: "ltr" | "rtl";
+  /** Between the entries of a list, with its blank. */
+  readonly comma: string;
   /** Probability: of 100, of 1000, above 999 and below 1 of 1000; `{n}` is the count. */
   readonly chance: readonly [hundred: string, thousand: string, above: string, below: string];
   readonly question: Readonly<Record<Question, string>>;

@@ -8,6 +8,7 @@ import type { DecidingRule, Messages, Question, Sentence } from "./messages.js";
 import { derivationLines, type ReportSources } from "./steps.js";
 import { clean } from "./text.js";
 import { causeLines, vehicleLines } from "./vehicle.js";
+import { type Voice, voiceOf } from "./voice.js";
 import { warrantyLines } from "./warranty.js";
 
 /** A question and its answer. */
@@ -23,7 +24,7 @@ export interface ReportSection {
  * answer. A renderer of another format starts here; it pulls in no language and no bibliography.
  *
  * @param evaluation from `evaluate`
- * @param messages the catalogue of one language
+ * @param catalogue of one language
  * @param sources bibliography for the derivation, where the evaluation carries one; without it the steps name keys
  * @example
  * ```ts
@@ -38,9 +39,10 @@ export interface ReportSection {
  */
 export function reportSections(
   evaluation: Evaluation,
-  messages: Messages,
+  catalogue: Messages,
   sources: ReportSources = {},
 ): ReportSection[] {
+  const messages = voiceOf(catalogue);
   const found: ReportSection[] = [
     { question: "title", heading: messages.phrase.title, lines: titleLines(evaluation, messages) },
   ];
@@ -81,21 +83,21 @@ export function reportSections(
 
 /** The sentences of a finding, its numbers filled in. */
 export function findingText({ code, evidence, limit }: Finding, messages: Messages): string {
-  return sentence(messages.finding[code], messages, { ...evidence, limit: limit?.value });
+  return sentence(messages.finding[code], voiceOf(messages), { ...evidence, limit: limit?.value });
 }
 
-function sentence([title, meaning]: Sentence, messages: Messages, parameters: Parameters = {}): string {
+function sentence([title, meaning]: Sentence, messages: Voice, parameters: Parameters = {}): string {
   return meaning ? `${title}. ${fillTemplate(messages, meaning, parameters)}` : `${title}.`;
 }
 
-function titleLines({ id, inspectedOn }: Evaluation, messages: Messages): ReportLine[] {
+function titleLines({ id, inspectedOn }: Evaluation, messages: Voice): ReportLine[] {
   const lines: ReportLine[] = [];
   if (id !== undefined && clean(id) !== "") lines.push(line(fill(messages, "reference", { id })));
   if (inspectedOn !== undefined) lines.push(line(fill(messages, "inspected", { day: inspectedOn })));
   return lines;
 }
 
-function identityLines({ identity }: Evaluation, messages: Messages): ReportLine[] {
+function identityLines({ identity }: Evaluation, messages: Voice): ReportLine[] {
   const { chemistry, nominalVolts, label, rating, capacityAmpereHours, reserveCapacityMinutes } = identity;
   const lines = [
     line(fill(messages, "identity", { chemistry: messages.chemistry[chemistry], nominalVolts })),
@@ -116,18 +118,13 @@ function identityLines({ identity }: Evaluation, messages: Messages): ReportLine
 }
 
 // A printed figure as it is printed; an estimate with the interval that covers it with about 95 %.
-function about(
-  estimate: Estimate,
-  unit: string,
-  messages: Messages,
-  interval = interval95(estimate),
-): string {
+function about(estimate: Estimate, unit: string, messages: Voice, interval = interval95(estimate)): string {
   return estimate.standardUncertainty === 0
     ? asPrinted(estimate.value, unit, messages)
     : `${fill(messages, "about", { value: quantity(estimate.value, unit, messages) })} (${range(interval, unit, messages)})`;
 }
 
-function chargeLines({ charge }: Evaluation, messages: Messages): ReportLine[] {
+function chargeLines({ charge }: Evaluation, messages: Voice): ReportLine[] {
   if (!charge) return [line(messages.phrase.unknown)];
   const { stateOfCharge, interval, bound, from } = charge;
   return [
@@ -143,10 +140,7 @@ function chargeLines({ charge }: Evaluation, messages: Messages): ReportLine[] {
   ];
 }
 
-function abilityLines(
-  { ability, loadTest, verdict, findings }: Evaluation,
-  messages: Messages,
-): ReportLine[] {
+function abilityLines({ ability, loadTest, verdict, findings }: Evaluation, messages: Voice): ReportLine[] {
   const lines = ability.map((one) => line(abilityText(one, messages)));
   const limitOf = (...codes: readonly string[]): number | undefined =>
     findings.find((one) => codes.includes(one.code))?.limit?.value;
@@ -171,7 +165,7 @@ function abilityLines(
   return lines.length > 0 ? lines : [line(messages.phrase.none)];
 }
 
-function abilityText(section: AbilitySection, messages: Messages): string {
+function abilityText(section: AbilitySection, messages: Voice): string {
   const { from, ratio, interval, amperes, standard, converted } = section;
   return fill(messages, "ability", {
     from,
@@ -184,7 +178,7 @@ function abilityText(section: AbilitySection, messages: Messages): string {
   });
 }
 
-function startLines({ coldStart }: Evaluation, messages: Messages): ReportLine[] {
+function startLines({ coldStart }: Evaluation, messages: Voice): ReportLine[] {
   if (!coldStart) return [];
   const { lowestStartCelsius: lowest, intervalCelsius, atColdestMorning, assumptions } = coldStart;
   const { lower, upper } = intervalCelsius;
@@ -210,7 +204,7 @@ function startLines({ coldStart }: Evaluation, messages: Messages): ReportLine[]
 
 function verdictLines(
   { verdict: { condition, action, decidedBy } }: Evaluation,
-  messages: Messages,
+  messages: Voice,
 ): ReportLine[] {
   const reason = Object.hasOwn(messages.decidedBy, decidedBy)
     ? messages.decidedBy[decidedBy as DecidingRule]
@@ -224,7 +218,7 @@ function verdictLines(
 
 const SEVERITIES: readonly Severity[] = ["hazard", "defect", "warning", "note"];
 
-function findingLines({ findings }: Evaluation, messages: Messages): ReportLine[] {
+function findingLines({ findings }: Evaluation, messages: Voice): ReportLine[] {
   return SEVERITIES.flatMap((severity) => {
     const items = findings
       .filter((one) => one.severity === severity)
@@ -233,7 +227,7 @@ function findingLines({ findings }: Evaluation, messages: Messages): ReportLine[
   });
 }
 
-function stepLines({ nextSteps, chargePlan }: Evaluation, messages: Messages): ReportLine[] {
+function stepLines({ nextSteps, chargePlan }: Evaluation, messages: Voice): ReportLine[] {
   return nextSteps.map(({ code, parameters }) => {
     if (code !== "charge") return line(fillTemplate(messages, messages.nextStep[code], parameters), "step");
     const text = fillTemplate(messages, messages.nextStep.charge, parameters);

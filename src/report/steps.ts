@@ -1,8 +1,8 @@
 import type { Derivation, DerivationStep, Source } from "../sources/index.js";
 import { fill, fixed } from "./format.js";
 import { line, type ReportLine } from "./line.js";
-import type { Messages } from "./messages.js";
 import { clean } from "./text.js";
+import type { Voice } from "./voice.js";
 
 /** Sources of a derivation by key, such as the `bibliography`. */
 export type ReportSources = Readonly<Record<string, Source>>;
@@ -10,7 +10,7 @@ export type ReportSources = Readonly<Record<string, Source>>;
 /** The steps of a derivation, in the order in which they were taken, with inputs, uncertainty and source. */
 export function derivationLines(
   derivation: Derivation,
-  messages: Messages,
+  messages: Voice,
   sources: ReportSources,
 ): ReportLine[] {
   const lines = derivation.map((step) => line(stepText(step, messages, sources), "step"));
@@ -19,7 +19,7 @@ export function derivationLines(
   return lines;
 }
 
-function stepText(step: DerivationStep, messages: Messages, sources: ReportSources): string {
+function stepText(step: DerivationStep, messages: Voice, sources: ReportSources): string {
   const { quantity, formula, inputs, result, unit, standardUncertainty, source, standing } = step;
   const given = Object.entries(inputs)
     .filter(([, value]) => value !== "")
@@ -41,14 +41,13 @@ function stepText(step: DerivationStep, messages: Messages, sources: ReportSourc
 }
 
 // JCGM 100 §7.2.6: the uncertainty with two significant digits, the result to the same decimal.
-function resultText(result: number | string, uncertainty: number | undefined, messages: Messages): string {
+function resultText(result: number | string, uncertainty: number | undefined, messages: Voice): string {
   if (typeof result === "string") return result;
   if (uncertainty === undefined || !(uncertainty > 0)) return short(result, messages);
   const digits = Math.min(10, Math.max(0, 1 - Math.floor(Math.log10(uncertainty))));
-  const { decimalMark } = messages;
-  return `${fixed(result, digits, decimalMark)} ± ${fixed(uncertainty, digits, decimalMark)}`;
+  return `${fixed(result, digits, messages)} ± ${fixed(uncertainty, digits, messages)}`;
 }
 
-function short(value: number, { decimalMark }: Messages): string {
-  return Number.isFinite(value) ? String(Number(value.toPrecision(5))).replace(".", decimalMark) : "?";
+function short(value: number, { asIs }: Voice): string {
+  return Number.isFinite(value) ? asIs(String(Number(value.toPrecision(5)))) : "?";
 }

@@ -3,6 +3,7 @@ import { english } from "./messages.en.data.js";
 import type { Messages, Sentence } from "./messages.js";
 import { clean, columns, pageWidth, wrap } from "./text.js";
 import type { TicketOptions } from "./ticket.js";
+import { voiceOf } from "./voice.js";
 
 /** Counts over many evaluations, as the room `fleet` makes them. */
 export interface DaySummary {
@@ -38,9 +39,10 @@ const TABLES: readonly Table[] = ["byCondition", "byAction", "byChemistry", "byR
 export function renderDaySummary(summary: DaySummary, options: TicketOptions = {}): string {
   const { messages = english, width = 42 } = options;
   const { phrase } = messages;
+  const voice = voiceOf(messages);
   pageWidth(width);
   const row = (label: string, count: number, indent: string): string => {
-    const number = fixed(count, 0, ".");
+    const number = fixed(count, 0, voice);
     const lines = wrap(label, width - number.length - 1, indent);
     const last = lines.pop()!;
     const gap = " ".repeat(Math.max(1, width - columns(last) - number.length));

@@ -1,10 +1,10 @@
 import type { Evaluation, VehicleReading } from "../evaluate/index.js";
 import { fill, quantity, range } from "./format.js";
 import { line, type ReportLine } from "./line.js";
-import type { Messages } from "./messages.js";
+import type { Voice } from "./voice.js";
 
 /** What did the vehicle show: every reading against its limit, part by part. */
-export function vehicleLines({ vehicle }: Evaluation, messages: Messages): ReportLine[] {
+export function vehicleLines({ vehicle }: Evaluation, messages: Voice): ReportLine[] {
   if (!vehicle) return [];
   const { starting, charging, draw } = vehicle;
   const lines: ReportLine[] = [];
@@ -12,7 +12,9 @@ export function vehicleLines({ vehicle }: Evaluation, messages: Messages): Repor
     for (const one of part?.readings ?? []) lines.push(line(readingText(one, messages), "item"));
   if (draw?.standingTime) {
     const { lower, upper } = draw.standingTime.interval;
-    lines.push(line(fill(messages, "standing", { span: range({ lower, upper }, "d", messages) })));
+    lines.push(
+      line(fill(messages, "standing", { span: range({ lower, upper }, "d", messages), count: upper })),
+    );
   }
   if (draw?.flatBattery) {
     const { code, drainSufficesProbability: probability } = draw.flatBattery;
@@ -21,7 +23,7 @@ export function vehicleLines({ vehicle }: Evaluation, messages: Messages): Repor
   return lines.length > 0 ? lines : [line(messages.phrase.none)];
 }
 
-function readingText(reading: VehicleReading, messages: Messages): string {
+function readingText(reading: VehicleReading, messages: Voice): string {
   const { code, outcome, measured, limit, unit, probabilityWithin, sourcesAgree, doubts } = reading;
   // A draw is read in milliamperes.
   const [scale, shown] = unit === "A" && code.startsWith("draw") ? [1000, "mA"] : [1, unit];
@@ -38,7 +40,7 @@ function readingText(reading: VehicleReading, messages: Messages): string {
 }
 
 /** What can be behind it: each cause, what is said of it, and by which findings. */
-export function causeLines({ causes }: Evaluation, messages: Messages): ReportLine[] {
+export function causeLines({ causes }: Evaluation, messages: Voice): ReportLine[] {
   return (causes ?? []).map(({ code, support, because }) =>
     line(
       fill(messages, "because", {

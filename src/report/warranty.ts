@@ -2,10 +2,11 @@ import type { Evaluation } from "../evaluate/index.js";
 import type { Settlement, SettlementLine } from "../warranty/index.js";
 import { fill, fillTemplate } from "./format.js";
 import { line, type ReportLine } from "./line.js";
-import type { ExplanationCode, Messages } from "./messages.js";
+import type { ExplanationCode } from "./messages.js";
+import type { Voice } from "./voice.js";
 
 /** What the warranty pays and why. */
-export function warrantyLines({ warranty }: Evaluation, messages: Messages): ReportLine[] {
+export function warrantyLines({ warranty }: Evaluation, messages: Voice): ReportLine[] {
   if (!warranty) return [];
   const { eligibility, settlement } = warranty;
   const lines = [line(messages.eligibility[eligibility.answer])];
@@ -64,7 +65,7 @@ export function warrantyLines({ warranty }: Evaluation, messages: Messages): Rep
 function amountText(
   { kind, amount, explanation }: SettlementLine,
   currency: string,
-  messages: Messages,
+  messages: Voice,
 ): string {
   const { code, formula, parameters } = explanation;
   const template = Object.hasOwn(messages.explanation, code)
@@ -80,6 +81,6 @@ function amountText(
 }
 
 // Amounts are rounded already: only the mark may change.
-function money(amount: string | undefined, { decimalMark }: Messages): string | undefined {
-  return amount?.replace(".", decimalMark);
+function money(amount: string | undefined, { asIs }: Voice): string | undefined {
+  return amount === undefined ? undefined : asIs(amount);
 }

@@ -50,6 +50,7 @@ export const findingCodes = [
   "reversed-after-check",
   // the measurement
   "surface-charge",
+  "rest-extrapolated",
   "vehicle-loads-possible",
   "temperature-unusual",
   "readings-scatter",

@@ -1,6 +1,9 @@
-import { english } from "crankworthy/report";
+import { english as catalogue } from "crankworthy/report";
 import { describe, expect, it } from "vitest";
 import { asPrinted, fillTemplate, fixed, quantity, range, shareRange } from "../../src/report/format.js";
+import { voiceOf } from "../../src/report/voice.js";
+
+const english = voiceOf(catalogue);
 
 /** No-break spaces shown as blanks. */
 const plain = (text: string) => text.replaceAll("\u00a0", " ");
@@ -19,10 +22,10 @@ describe("numbers", () => {
   });
 
   it("never show a minus zero, an exponent of a small number, or what is no number", () => {
-    expect(fixed(-0.004, 2, ".")).toBe("0.00");
-    expect(fixed(-0.4, 0, ".")).toBe("0");
-    expect(fixed(1e-9, 2, ".")).toBe("0.00");
-    expect(fixed(Number.NaN, 0, ".")).toBe("?");
+    expect(fixed(-0.004, 2, english)).toBe("0.00");
+    expect(fixed(-0.4, 0, english)).toBe("0");
+    expect(fixed(1e-9, 2, english)).toBe("0.00");
+    expect(fixed(Number.NaN, 0, english)).toBe("?");
     expect(show(Number.POSITIVE_INFINITY, "V")).toBe("?");
   });
 
@@ -31,9 +34,41 @@ describe("numbers", () => {
   });
 
   it("follow the decimal mark of the language", () => {
-    const comma = { ...english, decimalMark: "," };
+    const comma = voiceOf({ ...catalogue, language: "de" });
     expect(plain(quantity(12.5, "V", comma))).toBe("12,50 V");
     expect(plain(asPrinted(44.5, "Ah", comma))).toBe("44,5 Ah");
+  });
+});
+
+describe("languages", () => {
+  const template = "{n:n} {n#one=day|two=two of them|few=few|other=days}";
+  const counted = (language: string, n: number) =>
+    plain(fillTemplate(voiceOf({ ...catalogue, language }), template, { n }));
+
+  it("pick the plural by the rule of the language, and the last form where a rule names none", () => {
+    expect([1, 2, 5].map((n) => counted("en-GB", n))).toEqual(["1 day", "2 days", "5 days"]);
+    expect([0, 1, 2].map((n) => counted("fr", n))).toEqual(["0 day", "1 day", "2 days"]);
+    expect([1, 2, 3, 11].map((n) => counted("ar", n))).toEqual([
+      "1 day",
+      "2 two of them",
+      "3 few",
+      "11 days",
+    ]);
+    expect(counted("ja", 1)).toBe("1 days");
+  });
+
+  it("write a day their way, whatever the machine's zone, and leave alone what is no day", () => {
+    const day = (language: string, iso: string) =>
+      fillTemplate(voiceOf({ ...catalogue, language }), "{day:date}", { day: iso });
+    expect(day("en-GB", "2026-03-01")).toBe("1 Mar 2026");
+    expect(day("de", "2026-03-01")).toBe("1. März 2026");
+    expect(day("ja", "2026-03-01")).toBe("2026年3月1日");
+    expect(day("ar", "2026-03-01")).toMatch(/^1 \S+ 2026$/);
+    expect(day("de", "2026-02-29")).toBe("2026-02-29");
+  });
+
+  it("keep the digits 0 to 9 and the unit's symbol", () => {
+    expect(plain(quantity(-12.5, "V", voiceOf({ ...catalogue, language: "ar-EG" })))).toMatch(/-12\D50 V$/);
   });
 });
 

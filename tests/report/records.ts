@@ -153,6 +153,10 @@ export const records: Readonly<Record<string, BatteryRecord>> = {
     conditions: { place: "vehicle", chargeCompleted: false },
     measurements: { cranking: cranking(480) },
   }),
+  extrapolated: changed({
+    conditions: { restVoltsExtrapolated: true },
+    measurements: { restVolts: 12.55, voltsStandardUncertainty: 0.03 },
+  }),
   hot: changed({ conditions: { temperatureCelsius: 48 } }),
   scatter: changed({ measurements: { cranking: cranking([400, 590, 588]) } }),
   cellMissing: changed({ measurements: { restVolts: 10.6, ...weak } }),

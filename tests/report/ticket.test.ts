@@ -25,7 +25,7 @@ describe("a whole ticket, written by hand", () => {
     expect(renderTicket(evaluation)).toBe(
       `Battery inspection
   Reference: L-3
-  Inspected: 2025-03-04
+  Inspected: 4 Mar 2025
 
 What is it?
   AGM battery, 12 V.
@@ -101,12 +101,12 @@ How old is it?
       "- The defect is certain enough.",
       "Replacement at a reduced price.",
       "- The claim lies in the prorated period.",
-      "Term from 2022-06-10 to 2027-06-10, 31 of 60 months used.",
+      "Term from 10 Jun 2022 to 10 Jun 2027, 31 of 60 months used.",
       "- Price: 189.99 USD, price paid",
       "- Rebate: 91.83 USD, 31 of 60 months used since purchase, counted by completed months = 189.99 × (60 − 31) / 60",
       "- New battery: 98.16 USD, its price less the rebate = 189.99 − 91.83",
       "- To pay: 98.16 USD",
-      "The replacement is covered from 2025-01-20 to 2027-06-10.",
+      "The replacement is covered from 20 Jan 2025 to 10 Jun 2027.",
     ]);
   });
 });
@@ -130,9 +130,9 @@ describe("answers", () => {
 
   it("give an age in months while young, in years later, never below zero", () => {
     expect(show("dateCodeOfAMonth", "How old")[1]).toBe(
-      "- Made 2024-12-01 to 2024-12-31, 0 to 2 months old (yyyy-mm).",
+      "- Made 1 Dec 2024 to 31 Dec 2024, 0 to 2 months old (yyyy-mm).",
     );
-    expect(show("dateCodeToday", "How old")[1]).toBe("- Made 2025-01-20, 0 months old (iso-date).");
+    expect(show("dateCodeToday", "How old")[1]).toBe("- Made 20 Jan 2025, 0 months old (iso-date).");
   });
 
   it("an upper bound of the charge says that it is one", () => {
@@ -178,9 +178,9 @@ describe("answers", () => {
   it("the used share of a term only while the term runs", () => {
     const term = (name: string) =>
       show(name, "What does the warranty pay?").find((one) => one.startsWith("Term"));
-    expect(term("claim")).toBe("Term from 2022-06-10 to 2027-06-10, 31 of 60 months used.");
-    expect(term("claimOver")).toBe("Term from 2015-03-01 to 2020-03-01.");
-    expect(term("claimLaw")).toBe("Term from 2022-06-10 to 2027-06-10.");
+    expect(term("claim")).toBe("Term from 10 Jun 2022 to 10 Jun 2027, 31 of 60 months used.");
+    expect(term("claimOver")).toBe("Term from 1 Mar 2015 to 1 Mar 2020.");
+    expect(term("claimLaw")).toBe("Term from 10 Jun 2022 to 10 Jun 2027.");
   });
 
   it("a refusal says what it is about, why, and what would help", () => {
@@ -280,7 +280,7 @@ describe("another language", () => {
   it("brings its own words and decimal mark; the sections need no English", () => {
     const other: Messages = {
       ...english,
-      decimalMark: ",",
+      language: "de",
       chance: ["{n} von 100", "{n} von 1000", "mehr als 999 von 1000", "weniger als 1 von 1000"],
       phrase: { ...english.phrase, title: "Batterieprüfung" },
     };
