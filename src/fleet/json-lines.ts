@@ -1,4 +1,5 @@
 import { type EvaluateOptions, type Evaluation, type InputIssue, tryEvaluate } from "../evaluate/index.js";
+import type { TextLine } from "../streams/index.js";
 
 /** The evaluation of one line, or everything that is wrong with it. */
 export type LineResult =
@@ -14,7 +15,8 @@ export const MOST_LINE_CHARACTERS = 1_000_000;
  * Evaluates JSON Lines, one record a line, in order. Empty lines are passed over; a bad line yields its issues and the
  * rest goes on.
  *
- * @param lines lines without their line ends, from any source
+ * @param lines lines without their line ends, from any source; for a file or stream `lines(input)` of `crankworthy/streams`,
+ *   which throws where it cannot read on, and at a line beyond its own limit
  * @param options as for `evaluate`
  * @example
  * ```ts
@@ -25,12 +27,13 @@ export const MOST_LINE_CHARACTERS = 1_000_000;
  * ```
  */
 export async function* evaluateJsonLines(
-  lines: AsyncIterable<string> | Iterable<string>,
+  lines: AsyncIterable<string | TextLine> | Iterable<string | TextLine>,
   options: EvaluateOptions = {},
 ): AsyncGenerator<LineResult, void, undefined> {
   let line = 0;
-  for await (const text of lines) {
-    line++;
+  for await (const next of lines) {
+    line = typeof next === "string" ? line + 1 : next.line;
+    const text = typeof next === "string" ? next : next.text;
     // A byte order mark belongs to the file, not to its first record.
     const record = line === 1 && text.charCodeAt(0) === BYTE_ORDER_MARK ? text.slice(1) : text;
     if (record.trim() === "") continue;

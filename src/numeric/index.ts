@@ -17,6 +17,13 @@ export {
 } from "./estimate.js";
 export { type FittedLine, fitLine } from "./fit-line.js";
 export { logGamma, regularizedLowerGamma } from "./gamma.js";
+export {
+  type FittedCurve,
+  fitLeastSquares,
+  type LeastSquaresData,
+  type LeastSquaresModel,
+  type LeastSquaresOptions,
+} from "./least-squares.js";
 export type { Mutable } from "./mutable.js";
 export { erfc, normalCdf, normalPdf, normalQuantile } from "./normal.js";
 export { type Interpolant, interpolateLinear, pchip } from "./pchip.js";

@@ -17,6 +17,12 @@ export const VRLA = `${DATASETS}/vrla-12v-17ah-discharge`;
  */
 export const ROBOT = `${DATASETS}/agm-12v-18ah-robot-loads/agm12v18ah_robot_match_20220319.csv`;
 
+/**
+ * Automatic weather station in Greenland, 2012, nominal 12 V bank: `sample_data` of the repository jaws/jaws, Apache-2.0;
+ * station data published openly (GC-Net).
+ */
+export const STATION = `${DATASETS}/station-12v-arctic/GCNet_Summit_20120817.txt`;
+
 export const SKIPPED = "skipped: ../shared/datasets is not beside this repository";
 export const present = (path: string): boolean => existsSync(path);
 

@@ -1,0 +1,86 @@
+/**
+ * Terms of the Battery Data Format (LF Energy, Battery Data Alliance), release 1.3.0: preferred label, machine name, and
+ * obligation where it is not optional. 58 live terms and 5 deprecated ones.
+ *
+ * Source: battery-data-alliance/battery-data-format-ontology, schema/schema.json and battery-data-format.ttl (release
+ * 1.3.0, commit c9d46a81); README of battery-data-alliance/battery-data-format (commit 1412b982); Apache-2.0; standing:
+ * read. Address of a term: https://w3id.org/battery-data-alliance/ontology/battery-data-format# + machine name.
+ */
+export const BDF_TERMS: readonly (readonly [
+  label: string,
+  name: string,
+  obligation?: "required" | "recommended",
+])[] = [
+  ["Test Time / s", "test_time_second", "required"],
+  ["Voltage / V", "voltage_volt", "required"],
+  ["Current / A", "current_ampere", "required"],
+  ["Unix Time / s", "unix_time_second", "recommended"],
+  ["Ambient Temperature / degC", "ambient_temperature_celsius", "recommended"],
+  ["Cycle Count / 1", "cycle_count", "recommended"],
+  ["Step Count / 1", "step_count", "recommended"],
+  ["Surface Temperature / degC", "surface_temperature_celsius"],
+  ["Temperature T1 / degC", "temperature_t1_celsius"],
+  ["Temperature T2 / degC", "temperature_t2_celsius"],
+  ["Temperature T3 / degC", "temperature_t3_celsius"],
+  ["Temperature T4 / degC", "temperature_t4_celsius"],
+  ["Temperature T5 / degC", "temperature_t5_celsius"],
+  ["Internal Resistance / ohm", "internal_resistance_ohm"],
+  ["DC Internal Resistance / ohm", "dc_internal_resistance_ohm"],
+  ["AC Internal Resistance / ohm", "ac_internal_resistance_ohm"],
+  ["Absolute Impedance / ohm", "absolute_impedance_ohm"],
+  ["Real Impedance / ohm", "real_impedance_ohm"],
+  ["Imaginary Impedance / ohm", "imaginary_impedance_ohm"],
+  ["Phase / deg", "phase_degree"],
+  ["Frequency / Hz", "frequency_hertz"],
+  ["Power / W", "power_watt"],
+  ["Ambient Pressure / Pa", "ambient_pressure_pa"],
+  ["Applied Pressure / Pa", "applied_pressure_pa"],
+  ["Surface Pressure / Pa", "surface_pressure_pa"],
+  ["Charging Capacity / Ah", "charging_capacity_ah"],
+  ["Discharging Capacity / Ah", "discharging_capacity_ah"],
+  ["Net Capacity / Ah", "net_capacity_ah"],
+  ["Cumulative Capacity / Ah", "cumulative_capacity_ah"],
+  ["Charging Energy / Wh", "charging_energy_wh"],
+  ["Discharging Energy / Wh", "discharging_energy_wh"],
+  ["Net Energy / Wh", "net_energy_wh"],
+  ["Cumulative Energy / Wh", "cumulative_energy_wh"],
+  ["Cycle Charging Capacity / Ah", "cycle_charging_capacity_ah"],
+  ["Cycle Discharging Capacity / Ah", "cycle_discharging_capacity_ah"],
+  ["Cycle Net Capacity / Ah", "cycle_net_capacity_ah"],
+  ["Cycle Cumulative Capacity / Ah", "cycle_cumulative_capacity_ah"],
+  ["Cycle Charging Energy / Wh", "cycle_charging_energy_wh"],
+  ["Cycle Discharging Energy / Wh", "cycle_discharging_energy_wh"],
+  ["Cycle Net Energy / Wh", "cycle_net_energy_wh"],
+  ["Cycle Cumulative Energy / Wh", "cycle_cumulative_energy_wh"],
+  ["Step Charging Capacity / Ah", "step_charging_capacity_ah"],
+  ["Step Discharging Capacity / Ah", "step_discharging_capacity_ah"],
+  ["Step Net Capacity / Ah", "step_net_capacity_ah"],
+  ["Step Cumulative Capacity / Ah", "step_cumulative_capacity_ah"],
+  ["Step Charging Energy / Wh", "step_charging_energy_wh"],
+  ["Step Discharging Energy / Wh", "step_discharging_energy_wh"],
+  ["Step Net Energy / Wh", "step_net_energy_wh"],
+  ["Step Cumulative Energy / Wh", "step_cumulative_energy_wh"],
+  ["Schedule Charging Capacity / Ah", "schedule_charging_capacity_ah"],
+  ["Schedule Discharging Capacity / Ah", "schedule_discharging_capacity_ah"],
+  ["Schedule Charging Energy / Wh", "schedule_charging_energy_wh"],
+  ["Schedule Discharging Energy / Wh", "schedule_discharging_energy_wh"],
+  ["Step Time / s", "step_time_second"],
+  ["Step ID", "step_id"],
+  ["Step Type", "step_type"],
+  ["Record Index / 1", "record_index"],
+  ["Step Record Index / 1", "step_record_index"],
+];
+
+/** Deprecated names and labels, still in the schema: what replaces them, and what their numbers are divided by. */
+export const BDF_DEPRECATED: readonly (readonly [
+  label: string,
+  name: string,
+  replacement: string,
+  over: number,
+])[] = [
+  ["Test Time / ms", "test_time_millisecond", "test_time_second", 1000],
+  ["Unix Time / ms", "unix_time_millisecond", "unix_time_second", 1000],
+  ["Step Capacity / Ah", "step_capacity_ah", "step_cumulative_capacity_ah", 1],
+  ["Step Energy / Wh", "step_energy_wh", "step_cumulative_energy_wh", 1],
+  ["Step Index / 1", "step_index", "step_record_index", 1],
+];

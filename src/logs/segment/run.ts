@@ -1,0 +1,309 @@
+import type { LogChunk } from "../chunk.js";
+import { rowNumber } from "../chunk.js";
+import type { SegmentTotals } from "../segments.js";
+
+/**
+ * @internal Sums over consecutive rows, in one typed array: writing to it allocates nothing, and two neighbours can be
+ * merged without seeing their rows again.
+ */
+export type Run = Float64Array;
+
+export const ROWS = 0;
+export const FIRST_ROW = 1;
+export const LAST_ROW = 2;
+export const FROM = 3;
+export const TO = 4;
+export const FIRST_VOLTS = 5;
+export const FIRST_AMPERES = 6;
+export const LAST_VOLTS = 7;
+export const LAST_AMPERES = 8;
+/** Ampere-seconds in and out, and the variance of their sum. */
+export const CHARGE_IN = 9;
+export const CHARGE_OUT = 10;
+export const VARIANCE = 11;
+export const VOLT_SECONDS = 12;
+export const SUM_VOLTS = 13;
+export const SUM_AMPERES = 14;
+export const SUM_SQUARES = 15;
+export const LEAST_VOLTS = 16;
+export const LEAST_VOLTS_ROW = 17;
+export const MOST_VOLTS = 18;
+export const LEAST_AMPERES = 19;
+export const MOST_AMPERES = 20;
+export const SUM_CELSIUS = 21;
+export const CELSIUS_ROWS = 22;
+export const LONGEST_GAP = 23;
+/** Time and voltage of the last row but one and but two: rows at the end that turn out to be edge rows. */
+const SECOND_LAST_SECONDS = 24;
+const SECOND_LAST_VOLTS = 25;
+const THIRD_LAST_SECONDS = 26;
+const THIRD_LAST_VOLTS = 27;
+/** The row before the run, NaN where its border is none of current. */
+const BEFORE_SECONDS = 28;
+const BEFORE_VOLTS = 29;
+const START_EDGES = 30;
+/** 1 while every row so far is an edge row. */
+const EDGE_OPEN = 31;
+const INNER_FROM = 32;
+const SIZE = 33;
+
+export const newRun = (): Run => new Float64Array(SIZE);
+
+export function startRun(
+  run: Run,
+  chunk: LogChunk,
+  index: number,
+  before: Run | undefined,
+  edgeSeconds: number,
+): void {
+  const row = rowNumber(chunk, index);
+  const seconds = chunk.seconds[index]!;
+  const volts = chunk.volts[index]!;
+  const amperes = chunk.amperes[index]!;
+  run.fill(0);
+  run[ROWS] = 1;
+  run[FIRST_ROW] = run[LAST_ROW] = row;
+  run[FROM] = run[TO] = run[INNER_FROM] = seconds;
+  run[FIRST_VOLTS] = run[LAST_VOLTS] = run[SUM_VOLTS] = volts;
+  run[FIRST_AMPERES] = run[LAST_AMPERES] = run[SUM_AMPERES] = amperes;
+  run[SUM_SQUARES] = amperes * amperes;
+  run[LEAST_VOLTS] = run[MOST_VOLTS] = volts;
+  run[LEAST_VOLTS_ROW] = row;
+  run[LEAST_AMPERES] = run[MOST_AMPERES] = amperes;
+  run[SECOND_LAST_SECONDS] = run[THIRD_LAST_SECONDS] = Number.NaN;
+  run[BEFORE_SECONDS] = before ? before[TO]! : Number.NaN;
+  run[BEFORE_VOLTS] = before ? before[LAST_VOLTS]! : Number.NaN;
+  run[EDGE_OPEN] = 1;
+  countStartEdge(run, seconds, volts, edgeSeconds);
+  if (chunk.temperatureCelsius) addCelsius(run, chunk.temperatureCelsius[index]!);
+}
+
+function countStartEdge(run: Run, seconds: number, volts: number, edgeSeconds: number): void {
+  const near = run[START_EDGES]! < 2 && seconds - run[BEFORE_SECONDS]! <= edgeSeconds;
+  if (run[START_EDGES]! < 3 && (near || volts === run[BEFORE_VOLTS])) run[START_EDGES]!++;
+  else {
+    run[EDGE_OPEN] = 0;
+    run[INNER_FROM] = seconds;
+  }
+}
+
+/** Ampere-seconds that go in on a straight line that changes sign, split at zero as `chargeMoved` does. */
+function chargeInto(step: number, a: number, b: number): number {
+  const inward = Math.max(a, b);
+  return (inward * inward * step) / (2 * (Math.abs(a) + Math.abs(b)));
+}
+
+/** Adds the straight line between two runs. */
+function addInterval(run: Run, step: number, a: number, b: number): void {
+  const moved = ((a + b) / 2) * step;
+  const into = a >= 0 && b >= 0 ? moved : a <= 0 && b <= 0 ? 0 : chargeInto(step, a, b);
+  run[CHARGE_IN]! += into;
+  run[CHARGE_OUT]! += into - moved;
+  const spread = (b - a) * step;
+  run[VARIANCE]! += (spread * spread) / 12;
+  if (step > run[LONGEST_GAP]!) run[LONGEST_GAP] = step;
+}
+
+/** Adds the rows from `from` to before `to`; the first of them follows the last row of the run. */
+export function addRows(run: Run, chunk: LogChunk, from: number, to: number, edgeSeconds: number): void {
+  const { seconds, volts, amperes, temperatureCelsius } = chunk;
+  // Rows that may be edge rows are looked at one by one.
+  for (let i = from; i < to && run[EDGE_OPEN] === 1; i++)
+    countStartEdge(run, seconds[i]!, volts[i]!, edgeSeconds);
+  addSums(run, chunk, from, to);
+  for (let i = Math.max(from, to - 3); i < to; i++) {
+    run[THIRD_LAST_SECONDS] = run[SECOND_LAST_SECONDS]!;
+    run[THIRD_LAST_VOLTS] = run[SECOND_LAST_VOLTS]!;
+    run[SECOND_LAST_SECONDS] = run[TO]!;
+    run[SECOND_LAST_VOLTS] = run[LAST_VOLTS]!;
+    run[TO] = seconds[i]!;
+    run[LAST_VOLTS] = volts[i]!;
+  }
+  run[LAST_AMPERES] = amperes[to - 1]!;
+  run[LAST_ROW] = rowNumber(chunk, to - 1);
+  if (!temperatureCelsius) return;
+  let [sum, count] = [run[SUM_CELSIUS]!, run[CELSIUS_ROWS]!];
+  for (let i = from; i < to; i++) {
+    const celsius = temperatureCelsius[i]!;
+    if (Number.isNaN(celsius)) continue;
+    sum += celsius;
+    count++;
+  }
+  run[SUM_CELSIUS] = sum;
+  run[CELSIUS_ROWS] = count;
+}
+
+// Everything in local variables: this loop sees every row of a log.
+function addSums(run: Run, chunk: LogChunk, from: number, to: number): void {
+  const { seconds, volts, amperes } = chunk;
+  let [time, voltage, current] = [run[TO]!, run[LAST_VOLTS]!, run[LAST_AMPERES]!];
+  // From where they stand: the order of summing does not depend on how rows are cut into chunks.
+  let [chargeIn, chargeOut, variance] = [run[CHARGE_IN]!, run[CHARGE_OUT]!, run[VARIANCE]!];
+  let [voltSeconds, sumVolts] = [run[VOLT_SECONDS]!, run[SUM_VOLTS]!];
+  let [sumAmperes, sumSquares] = [run[SUM_AMPERES]!, run[SUM_SQUARES]!];
+  let [leastVolts, mostVolts, leastAmperes] = [run[LEAST_VOLTS]!, run[MOST_VOLTS]!, run[LEAST_AMPERES]!];
+  let [mostAmperes, longest, leastAt] = [run[MOST_AMPERES]!, run[LONGEST_GAP]!, -1];
+  for (let i = from; i < to; i++) {
+    const t = seconds[i]!;
+    const v = volts[i]!;
+    const a = amperes[i]!;
+    const step = t - time;
+    const moved = ((current + a) / 2) * step;
+    if (current >= 0 && a >= 0) chargeIn += moved;
+    else if (current <= 0 && a <= 0) chargeOut -= moved;
+    // In − out is the trapezoid.
+    else {
+      const into = chargeInto(step, current, a);
+      chargeIn += into;
+      chargeOut += into - moved;
+    }
+    const spread = (a - current) * step;
+    variance += (spread * spread) / 12;
+    if (step > longest) longest = step;
+    voltSeconds += ((voltage + v) / 2) * step;
+    sumVolts += v;
+    sumAmperes += a;
+    sumSquares += a * a;
+    if (v < leastVolts) {
+      leastVolts = v;
+      leastAt = i;
+    } else if (v > mostVolts) mostVolts = v;
+    if (a < leastAmperes) leastAmperes = a;
+    else if (a > mostAmperes) mostAmperes = a;
+    time = t;
+    voltage = v;
+    current = a;
+  }
+  run[ROWS]! += to - from;
+  run[CHARGE_IN] = chargeIn;
+  run[CHARGE_OUT] = chargeOut;
+  run[VARIANCE] = variance;
+  run[VOLT_SECONDS] = voltSeconds;
+  run[SUM_VOLTS] = sumVolts;
+  run[SUM_AMPERES] = sumAmperes;
+  run[SUM_SQUARES] = sumSquares;
+  run[LEAST_VOLTS] = leastVolts;
+  if (leastAt >= 0) run[LEAST_VOLTS_ROW] = rowNumber(chunk, leastAt);
+  run[MOST_VOLTS] = mostVolts;
+  run[LEAST_AMPERES] = leastAmperes;
+  run[MOST_AMPERES] = mostAmperes;
+  run[LONGEST_GAP] = longest;
+}
+
+/** Appends `next`, and the interval between the two, to `run`; `next` is empty afterwards. */
+export function mergeRun(run: Run, next: Run): void {
+  if (next[ROWS] === 0) return;
+  if (run[ROWS] === 0) {
+    run.set(next);
+    next[ROWS] = 0;
+    return;
+  }
+  const step = next[FROM]! - run[TO]!;
+  addInterval(run, step, run[LAST_AMPERES]!, next[FIRST_AMPERES]!);
+  run[VOLT_SECONDS]! += ((run[LAST_VOLTS]! + next[FIRST_VOLTS]!) / 2) * step + next[VOLT_SECONDS]!;
+  for (const sum of MERGED_SUMS) run[sum]! += next[sum]!;
+  if (next[LEAST_VOLTS]! < run[LEAST_VOLTS]!) {
+    run[LEAST_VOLTS] = next[LEAST_VOLTS]!;
+    run[LEAST_VOLTS_ROW] = next[LEAST_VOLTS_ROW]!;
+  }
+  run[MOST_VOLTS] = Math.max(run[MOST_VOLTS]!, next[MOST_VOLTS]!);
+  run[LEAST_AMPERES] = Math.min(run[LEAST_AMPERES]!, next[LEAST_AMPERES]!);
+  run[MOST_AMPERES] = Math.max(run[MOST_AMPERES]!, next[MOST_AMPERES]!);
+  run[LONGEST_GAP] = Math.max(run[LONGEST_GAP]!, next[LONGEST_GAP]!);
+  const rows = next[ROWS]!;
+  if (rows < 3) {
+    run[THIRD_LAST_SECONDS] = rows === 2 ? run[TO]! : run[SECOND_LAST_SECONDS]!;
+    run[THIRD_LAST_VOLTS] = rows === 2 ? run[LAST_VOLTS]! : run[SECOND_LAST_VOLTS]!;
+    run[SECOND_LAST_SECONDS] = rows === 2 ? next[SECOND_LAST_SECONDS]! : run[TO]!;
+    run[SECOND_LAST_VOLTS] = rows === 2 ? next[SECOND_LAST_VOLTS]! : run[LAST_VOLTS]!;
+  } else for (let at = SECOND_LAST_SECONDS; at <= THIRD_LAST_VOLTS; at++) run[at] = next[at]!;
+  run[LAST_ROW] = next[LAST_ROW]!;
+  run[TO] = next[TO]!;
+  run[LAST_VOLTS] = next[LAST_VOLTS]!;
+  run[LAST_AMPERES] = next[LAST_AMPERES]!;
+  if (run[EDGE_OPEN] === 1) {
+    run[EDGE_OPEN] = 0;
+    run[INNER_FROM] = next[FROM]!;
+  }
+  next[ROWS] = 0;
+}
+
+const MERGED_SUMS: readonly number[] = [
+  ROWS,
+  CHARGE_IN,
+  CHARGE_OUT,
+  VARIANCE,
+  SUM_VOLTS,
+  SUM_AMPERES,
+  SUM_SQUARES,
+  SUM_CELSIUS,
+  CELSIUS_ROWS,
+];
+
+/** The row that follows a run, where there is one. */
+export interface Border {
+  readonly seconds: number;
+  readonly volts: number;
+  readonly amperes: number;
+  /** Whether the current changes here, so that rows beside it may hold means. */
+  readonly edge: boolean;
+}
+
+/** Rows at either end that may hold a mean, and the times that leave them out. */
+export interface RunEdges {
+  readonly edgeRowsAtStart: number;
+  readonly edgeRowsAtEnd: number;
+  readonly innerFromSeconds: number;
+  readonly innerToSeconds: number;
+}
+
+export function edgesOfRun(run: Run, border: Border | undefined, edgeSeconds: number): RunEdges {
+  const times = [run[TO]!, run[SECOND_LAST_SECONDS]!, run[THIRD_LAST_SECONDS]!];
+  const volts = [run[LAST_VOLTS]!, run[SECOND_LAST_VOLTS]!, run[THIRD_LAST_VOLTS]!];
+  const start = run[START_EDGES]!;
+  const free = Math.min(3, run[ROWS]! - start);
+  let end = 0;
+  while (border?.edge && end < free) {
+    const near = end < 2 && border.seconds - times[end]! <= edgeSeconds;
+    if (!near && volts[end] !== border.volts) break;
+    end++;
+  }
+  return {
+    edgeRowsAtStart: start,
+    edgeRowsAtEnd: end,
+    innerFromSeconds: run[EDGE_OPEN] === 1 ? run[TO]! : run[INNER_FROM]!,
+    innerToSeconds: end < 3 && end < run[ROWS]! ? times[end]! : run[FROM]!,
+  };
+}
+
+/** Sums of a run; the interval up to the border counts in charge, variance and longest gap. */
+export function totalsOfRun(run: Run, border: Border | undefined): SegmentTotals {
+  const seconds = run[TO]! - run[FROM]!;
+  const rows = run[ROWS]!;
+  const meanAmperes = seconds > 0 ? (run[CHARGE_IN]! - run[CHARGE_OUT]!) / seconds : run[SUM_AMPERES]! / rows;
+  const meanVolts = seconds > 0 ? run[VOLT_SECONDS]! / seconds : run[SUM_VOLTS]! / rows;
+  if (border) addInterval(run, border.seconds - run[TO]!, run[LAST_AMPERES]!, border.amperes);
+  return {
+    rows,
+    chargeInAmpereHours: run[CHARGE_IN]! / 3600,
+    chargeOutAmpereHours: run[CHARGE_OUT]! / 3600,
+    chargeVarianceAmpereSecondsSquared: run[VARIANCE]!,
+    meanVolts,
+    leastVolts: run[LEAST_VOLTS]!,
+    leastVoltsRow: run[LEAST_VOLTS_ROW]!,
+    mostVolts: run[MOST_VOLTS]!,
+    firstVolts: run[FIRST_VOLTS]!,
+    lastVolts: run[LAST_VOLTS]!,
+    meanAmperes,
+    leastAmperes: run[LEAST_AMPERES]!,
+    mostAmperes: run[MOST_AMPERES]!,
+    meanTemperatureCelsius: run[SUM_CELSIUS]! / run[CELSIUS_ROWS]!,
+    longestGapSeconds: run[LONGEST_GAP]!,
+  };
+}
+
+function addCelsius(run: Run, celsius: number): void {
+  if (Number.isNaN(celsius)) return;
+  run[SUM_CELSIUS]! += celsius;
+  run[CELSIUS_ROWS]! += 1;
+}

@@ -1,0 +1,4 @@
+import { suites } from "./relaxation.outside.js";
+import { testSuites } from "./run-suites.js";
+
+testSuites(suites);
