@@ -220,7 +220,7 @@ export function chargeFromGravity(
     stateOfCharge: charge,
     bound: "two-sided",
     relativeDensity25: mean.value,
-    acid,
+    acid: { fullGravity: acid.fullGravity, emptyGravity: acid.emptyGravity },
     acidStandardUncertainty: acidUncertainty(acid, charge.value, typeKnown),
     cells,
     weakestIndex,

@@ -229,7 +229,8 @@ export function chargeFromRestVoltage(
     bound,
     settledVoltsAt25Celsius: estimate(volts25, voltsUncertainty),
     relativeDensity25: gravity,
-    acid: reading.acid ?? ownCurve,
+    // No more than what it promises: the curve carries its interpolation along.
+    acid: { fullGravity: curve.fullGravity, emptyGravity: curve.emptyGravity },
     acidStandardUncertainty: Math.min(fromAcid, floor),
     notes,
   };

@@ -21,6 +21,7 @@ export type {
   WarrantySection,
 } from "./evaluation.js";
 export { InputError, type InputIssue, isInputError } from "./issue.js";
+export { type MigratedRecord, type Migration, migrateRecord, RECORD_SCHEMA_VERSION } from "./migrate.js";
 export { type ParseResult, parseRecord } from "./parse.js";
 export type {
   AcidGravities,
@@ -47,4 +48,5 @@ export type {
 } from "./record.js";
 export { type ReopenedDossier, reopenDossier } from "./reopen.js";
 export { recordSchema } from "./schema.js";
+export { type StandardRecordSchema, standardRecordSchema } from "./standard-schema.js";
 export { LIBRARY_VERSION } from "./version.js";
