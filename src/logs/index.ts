@@ -8,6 +8,7 @@ export {
   type AnalyseLogOptions,
   analyseLog,
   type LogAnalysis,
+  type NoWholeLog,
 } from "./analyse/analyse-log.js";
 export type { LogResistance } from "./analyse/log-resistance.js";
 export type { MeasureOptions } from "./analyse/measure-segment.js";

@@ -44,6 +44,9 @@ export interface AnalyseLogOptions extends OpenLogOptions {
   readonly onChunk?: (chunk: LogChunk) => void;
 }
 
+/** Why nothing is said of a log as a whole. */
+export type NoWholeLog = "no-current" | "out-of-order" | "values-not-plausible";
+
 /** Everything one pass over a log tells. */
 export interface LogAnalysis {
   readonly header: HeaderReading;
@@ -54,10 +57,10 @@ export interface LogAnalysis {
   readonly segmentsLeftOut: number;
   readonly measurements: readonly LogMeasurement[];
   /** Ampere-hours in and out over the whole log. */
-  readonly charge: ChargeMoved | Refusal<"no-segment" | "out-of-order" | "no-current">;
+  readonly charge: ChargeMoved | Refusal<"no-segment" | NoWholeLog>;
   /** Charge in over charge out. */
-  readonly chargeFactor: Estimate | Refusal<"no-discharge" | "no-segment" | "out-of-order" | "no-current">;
-  readonly resistance: LogResistance | Refusal<"no-current" | "out-of-order">;
+  readonly chargeFactor: Estimate | Refusal<"no-discharge" | "no-segment" | NoWholeLog>;
+  readonly resistance: LogResistance | Refusal<NoWholeLog>;
   /** Rows that came late and were put in their place. */
   readonly rowsReordered: number;
   /** Set where rows ran back in time further than `reorderWithinSeconds`: nothing from this row on was segmented or measured. */
@@ -69,6 +72,12 @@ const OUT_OF_ORDER = () =>
     "out-of-order",
     "Rows run back in time.",
     "reorderWithinSeconds, if rows are only a little late; otherwise a log whose clock was not set back.",
+  );
+const NOT_PLAUSIBLE = () =>
+  refuse(
+    "values-not-plausible",
+    "Some values are beyond any battery.",
+    "A log without them; the check names the rows.",
   );
 const NO_CURRENT = () => refuse("no-current", "The log has no current.", "A log with a column of current.");
 
@@ -128,15 +137,17 @@ export async function analyseLog(
   const measurements: LogMeasurement[] = [];
   const charges: SegmentCharge[] = [];
   let count = 0;
+  let sane = true;
   let before: LogSegment | undefined;
 
   const end = (segment: LogSegment): void => {
     count++;
     onSegment?.(segment, count);
     addCharge(charges, segment, mostSegments);
-    if (hasCurrent && before) resistance.border(before, segment);
-    if (count <= mostSegments) {
-      segments.push(segment);
+    sane &&= isSane(segment);
+    if (hasCurrent && before && sane) resistance.border(before, segment);
+    if (count <= mostSegments) segments.push(segment);
+    if (count <= mostSegments && isSane(segment)) {
       measurements.push(
         ...measureSegment(segment, before, count, rows, hasCurrent, temperature.of(segment), thresholds, {
           ...measure,
@@ -168,7 +179,8 @@ export async function analyseLog(
   const stoppedAtRow = order.stoppedAtRow();
   const disorder = stoppedAtRow === undefined ? undefined : OUT_OF_ORDER();
   const lag = checked.lag && !isRefusal(checked.lag) ? checked.lag.lagSeconds : undefined;
-  const noCharge = disorder ?? (hasCurrent ? undefined : NO_CURRENT());
+  const noCharge =
+    disorder ?? (hasCurrent ? undefined : NO_CURRENT()) ?? (sane ? undefined : NOT_PLAUSIBLE());
   const charge = noCharge ?? chargeMovedInSegments(charges);
   const analysis = {
     header: log.header,
@@ -183,6 +195,16 @@ export async function analyseLog(
     rowsReordered: order.moved(),
   };
   return stoppedAtRow === undefined ? analysis : { ...analysis, stoppedAtRow };
+}
+
+/** No battery, logger or calendar comes near these; the check names the rows, and nothing is measured from them. */
+const MOST_SANE = 1e6;
+const MOST_SANE_SECONDS = 1e12;
+
+function isSane({ fromSeconds, toSeconds, totals }: LogSegment): boolean {
+  const { leastVolts, mostVolts, leastAmperes, mostAmperes } = totals;
+  const most = Math.max(-leastVolts, mostVolts, -leastAmperes || 0, mostAmperes || 0);
+  return most <= MOST_SANE && Math.max(-fromSeconds, toSeconds) <= MOST_SANE_SECONDS;
 }
 
 // Beyond the limit everything goes into one: its time counts on both sides, which makes the zero error larger, not smaller.

@@ -54,6 +54,8 @@ export function createHolding(rule: FullSegmentRule): Holding {
             ? "current"
             : "load";
     }
+    // Speeding up to idle: the voltage is still on its way.
+    if (next === ENGINE && piece.kind !== "pulse" && length < rule.engineLeastSeconds) piece.kind = "engine";
     const { kind } = piece;
     if (before) {
       const joins =
