@@ -141,7 +141,8 @@ export function createRowClasses(rule: FullSegmentRule): RowClasses {
       before = seconds;
       if (plain !== PULSE && seconds <= engineUntil) {
         const limit = state === ENGINE ? rule.engineLeaveVolts : rule.engineEnterVolts;
-        if (volts >= limit) {
+        // Right after a crank nothing but an alternator charges, whatever the voltage has reached by then.
+        if (volts >= limit || amperes > rule.restLeaveAmperes) {
           state = ENGINE;
           return ENGINE;
         }

@@ -34,7 +34,7 @@ export interface SegmentRule {
   readonly crankDipVolts?: number;
   /** A pulse or step is over when what follows has lasted this [s]. Default 0.2: longer than one compression. */
   readonly settleSeconds?: number;
-  /** The engine runs from this voltage on after a crank [V]. Default 13.2: charging begins at 2.2 V per cell. */
+  /** The engine runs from this voltage on after a crank, or as soon as the battery is charged [V]. Default 13.2: charging begins at 2.2 V per cell. */
   readonly engineEnterVolts?: number;
   /** The engine has stopped below this [V]. Default 13.0: idling with every load on stays above. */
   readonly engineLeaveVolts?: number;

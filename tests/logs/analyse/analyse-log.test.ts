@@ -14,7 +14,7 @@ const drive = (seed: number) =>
       phases: [
         { kind: "rest", seconds: 120, intervalSeconds: 0.5 },
         { kind: "crank", seconds: 1.2, crankingAmperes: 180, intervalSeconds: 0.002 },
-        { kind: "engine-running", seconds: 300, volts: 14.3, amperes: 60, intervalSeconds: 0.5 },
+        { kind: "engine-running", seconds: 2400, volts: 14.3, amperes: 60, intervalSeconds: 0.5 },
         { kind: "rest", seconds: 3600, intervalSeconds: 30 },
       ],
       instrument: { noiseVolts: 0.002, noiseAmperes: 0.01 },

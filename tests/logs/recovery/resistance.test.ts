@@ -124,8 +124,14 @@ describe("1000 invented logs: resistance", () => {
     },
     truth: ({ truth }: SyntheticLog) => truth.resistanceOhms,
   });
+  // Resistance and lag are two questions about one search.
+  let search: { series: LogSeries; found: ReturnType<typeof findOhmicResistance> } | undefined;
+  const find = (series: LogSeries) => {
+    if (search?.series !== series) search = { series, found: findOhmicResistance(series) };
+    return search.found;
+  };
   const searched = (series: LogSeries) => {
-    const found = findOhmicResistance(series);
+    const found = find(series);
     return isRefusal(found) ? found : found.resistanceOhms;
   };
   /** The lag with its uncertainty, as `estimateLag` gives it. */
@@ -137,7 +143,7 @@ describe("1000 invented logs: resistance", () => {
     return isRefusal(found) ? found : found.resistanceOhms;
   };
   const foundLag = (series: LogSeries) => {
-    const found = findOhmicResistance(series);
+    const found = find(series);
     return isRefusal(found) ? found : found.foundLagSeconds;
   };
 
@@ -145,11 +151,10 @@ describe("1000 invented logs: resistance", () => {
     ["lag of whole rows", {}],
     ["lag of whole rows, relaxing battery", { relaxes: true }],
     ["lag between rows", { betweenRows: true }],
-    ["lag between rows, relaxing battery", { betweenRows: true, relaxes: true }],
   ] as const)
     it(`by regression, ${words}`, () => {
       const { plan, truth } = regression(kind);
-      const [search, estimated, lag] = recoverAll({ plan }, [
+      const [sought, estimated, lag] = recoverAll({ plan }, [
         { name: `resistance by regression, ${words}, searched`, measure: searched, truth },
         { name: `resistance by regression, ${words}, at the estimated lag`, measure: atEstimatedLag, truth },
         {
@@ -158,7 +163,7 @@ describe("1000 invented logs: resistance", () => {
           truth: (log) => log.truth.currentLagSeconds,
         },
       ]);
-      expectRecovered(search!, { mostRelativeWidth: 0.05 });
+      expectRecovered(sought!, { mostRelativeWidth: 0.05 });
       expectRecovered(estimated!, { mostRelativeWidth: 0.15 });
       // A hold of a whole number of rows shows the lag to a row only, and no log tells that it is one.
       expect(lag!.coverage, JSON.stringify(lag)).toBeGreaterThanOrEqual(0.9);

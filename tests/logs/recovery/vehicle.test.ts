@@ -9,7 +9,7 @@ const cranking = (draw: Draw, samplesPerSecond: number) => ({
     stateOfCharge: draw.between(0.5, 0.95),
   },
   phases: [
-    { kind: "rest" as const, seconds: draw.between(0.5, 0.6) },
+    { kind: "rest" as const, seconds: draw.between(0.3, 0.4) },
     {
       kind: "crank" as const,
       seconds: draw.between(0.6, 1.5),
@@ -18,7 +18,7 @@ const cranking = (draw: Draw, samplesPerSecond: number) => ({
       rippleShare: draw.between(0.05, 0.25),
       rippleHertz: draw.between(5, 10),
     },
-    { kind: "rest" as const, seconds: 0.5 },
+    { kind: "rest" as const, seconds: 0.2 },
   ],
   instrument: { intervalSeconds: 1 / samplesPerSecond, noiseVolts: draw.logBetween(0.001, 0.01) },
 });
