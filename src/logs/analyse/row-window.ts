@@ -114,7 +114,11 @@ export function createRowWindow(mostRows: number): RowWindow {
         from = to;
       }
     },
-    between: (fromSeconds, toSeconds, most) => slice(find(fromSeconds, false), find(toSeconds, true), most),
+    between(fromSeconds, toSeconds, most) {
+      const found = slice(find(fromSeconds, false), find(toSeconds, true), most);
+      // Of a short stretch no row may be left at all.
+      return fromSeconds < thinnedUpTo ? { ...found, thinned: true } : found;
+    },
     around(time, count) {
       const at = find(time, false);
       return slice(Math.max(start, at - count), Math.min(end, at + count));
