@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
@@ -11,5 +12,11 @@ export default defineConfig({
       { find: /^crankworthy\/(.+)$/, replacement: `${src}/$1/index.ts` },
     ],
   },
-  test: { include: ["tests/**/*.test.ts"], testTimeout: 60_000, setupFiles: ["tests/setup.ts"] },
+  test: {
+    include: ["tests/**/*.test.ts"],
+    testTimeout: 60_000,
+    setupFiles: ["tests/setup.ts"],
+    // Every core works: the recovery tests are arithmetic, a thousand logs each.
+    maxWorkers: availableParallelism(),
+  },
 });

@@ -19,6 +19,8 @@ export interface SegmentTotals {
   readonly chargeOutAmpereHours: number;
   /** Σ ((I₂ − I₁)·Δt)²/12 [A²s²]: what the current may have done between rows. */
   readonly chargeVarianceAmpereSecondsSquared: number;
+  /** −Σ w²·(I₂ − I₁)(I₃ − I₂) [A²s²], of either sign: tells noise of the rows from changes of the load (see `chargeMoved`). */
+  readonly chargeNoiseAmpereSecondsSquared: number;
   readonly meanVolts: number;
   readonly leastVolts: number;
   readonly leastVoltsRow: number;

@@ -223,6 +223,12 @@ function addCharge(charges: SegmentCharge[], segment: LogSegment, most: number):
       chargeOutAmpereHours: a.chargeOutAmpereHours + b.chargeOutAmpereHours,
       chargeVarianceAmpereSecondsSquared:
         a.chargeVarianceAmpereSecondsSquared + b.chargeVarianceAmpereSecondsSquared,
+      ...(a.chargeNoiseAmpereSecondsSquared === undefined || b.chargeNoiseAmpereSecondsSquared === undefined
+        ? {}
+        : {
+            chargeNoiseAmpereSecondsSquared:
+              a.chargeNoiseAmpereSecondsSquared + b.chargeNoiseAmpereSecondsSquared,
+          }),
       longestGapSeconds: Math.max(a.longestGapSeconds, b.longestGapSeconds),
     },
   };

@@ -100,7 +100,7 @@ export function createStepResistance(
       return {
         ohmic: of("ohmic"),
         total: of("polarisation"),
-        line: line(lineLagSeconds),
+        line: line(lineLagSeconds, lagSeconds === undefined ? (lag?.standardUncertainty ?? 0) : 0),
         stepLagSeconds,
         lineLagSeconds,
         stepsLeftOut,
@@ -108,7 +108,7 @@ export function createStepResistance(
     },
   };
 
-  function line(lag: number): LogResistance["line"] {
+  function line(lag: number, standardUncertainty: number): LogResistance["line"] {
     const kept = rows.between(Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
     if (last - first > LINE_SECONDS || kept.series.seconds.length < pushed)
       return refuse(
@@ -116,6 +116,6 @@ export function createStepResistance(
         "Over so long a log the charge changes, and with it the voltage without current.",
         "fitOhmicResistance on a stretch with a changing load.",
       );
-    return fitOhmicResistance(kept.series, lag === 0 ? 0 : { seconds: lag });
+    return fitOhmicResistance(kept.series, lag === 0 ? 0 : { seconds: lag, standardUncertainty });
   }
 }

@@ -34,7 +34,8 @@ export type CurrentLag = number | { readonly seconds: number; readonly standardU
  * Loggers often report current later than voltage; the wrong lag gives too small a resistance. Loads that last longer than
  * tenths of a second polarise the plates, so the slope is a total resistance for loads of this log's lengths: for the ohmic part
  * use `measureLoadSteps`. The uncertainties hold the scatter about the line, with blocks of rows as the unit so that a
- * drift or a residual that follows the load counts in full, and what an uncertainty of the lag, where given, changes. Not in
+ * drift or a residual that follows the load counts in full, and what an uncertainty of the lag, where given, changes. Under
+ * some 50 changes of the load the blocks are too few for a drift (20 changes: 89 % covered instead of 95, computed). Not in
  * them: a lag that is wrong without saying so, gain of the meters, noise of the current (makes R too small by the share of its
  * variance).
  *
@@ -44,8 +45,8 @@ export type CurrentLag = number | { readonly seconds: number; readonly standardU
  *
  * Refuses `out-of-order`, `too-few-pairs` (under 10), `no-change-of-current`, `not-ohmic` for R ≤ 0.
  *
- * Equation: R = Σ (I − Ī)(V − V̄)/Σ (I − Ī)²; u² = max over block lengths of Σ (Σ_block (I − Ī)·residual)²/(Σ (I − Ī)²)²
- * + ((R(lag + u) − R)² + (R(lag − u) − R)²)/2.
+ * Equation: R = Σ (I − Ī)(V − V̄)/Σ (I − Ī)²; u² = max over lengths of n/(n − 3)·Σ (Σ_block (I − Ī)·residual)²/(Σ (I − Ī)²)²
+ * + ((R(lag + u) − R)² + (R(lag − u) − R)²)/2, n blocks of 1, 2, 4, … rows while n ≥ 10.
  * @example
  * ```ts
  * import { fitOhmicResistance } from "crankworthy/logs";

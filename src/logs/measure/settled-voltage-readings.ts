@@ -67,10 +67,13 @@ export function trend({ volts, uncertainties }: Readings): Estimate {
 }
 
 /** Mean, standard deviation and 95 % interval of weighted normal distributions. @internal */
-export function mixture(guesses: readonly Guess[]): {
+export function mixture(all: readonly Guess[]): {
   readonly volts: Estimate;
   readonly interval: Interval;
 } {
+  // What weighs less than this moves no quantile that anyone could see, and costs as much as the rest.
+  const heaviest = all.reduce((most, { weight }) => Math.max(most, weight), 0);
+  const guesses = all.filter(({ weight }) => weight >= 1e-7 * heaviest);
   let [mean, squares] = [0, 0];
   for (const { value, weight } of guesses) mean += weight * value;
   for (const { value, standardUncertainty, weight } of guesses)
@@ -84,7 +87,7 @@ export function mixture(guesses: readonly Guess[]): {
   const quantile = (share: number): number => {
     // No share of 2.5 % lies further than √39 standard deviations from the mean (Cantelli).
     let [low, high] = [mean - 7 * deviation, mean + 7 * deviation];
-    for (let i = 0; i < 60; i++) {
+    for (let i = 0; i < 40; i++) {
       const middle = (low + high) / 2;
       if (below(middle) < share) low = middle;
       else high = middle;

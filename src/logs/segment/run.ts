@@ -45,7 +45,14 @@ const START_EDGES = 30;
 /** 1 while every row so far is an edge row. */
 const EDGE_OPEN = 31;
 const INNER_FROM = 32;
-const SIZE = 33;
+/** −Σ w²·(change before)·(change after), see `chargeMoved`: noise of the rows. */
+const NOISE = 33;
+/** First and last interval of the run and the change of current in it. */
+const FIRST_STEP = 34;
+const FIRST_CHANGE = 35;
+const LAST_STEP = 36;
+const LAST_CHANGE = 37;
+const SIZE = 38;
 
 export const newRun = (): Run => new Float64Array(SIZE);
 
@@ -99,8 +106,14 @@ function addInterval(run: Run, step: number, a: number, b: number): void {
   const into = a >= 0 && b >= 0 ? moved : a <= 0 && b <= 0 ? 0 : chargeInto(step, a, b);
   run[CHARGE_IN]! += into;
   run[CHARGE_OUT]! += into - moved;
-  const spread = (b - a) * step;
+  const change = b - a;
+  const spread = change * step;
   run[VARIANCE]! += (spread * spread) / 12;
+  const width = (step + run[LAST_STEP]!) / 2;
+  run[NOISE]! -= change * run[LAST_CHANGE]! * width * width;
+  if (run[ROWS] === 1) [run[FIRST_STEP], run[FIRST_CHANGE]] = [step, change];
+  run[LAST_STEP] = step;
+  run[LAST_CHANGE] = change;
   if (step > run[LONGEST_GAP]!) run[LONGEST_GAP] = step;
 }
 
@@ -139,6 +152,7 @@ function addSums(run: Run, chunk: LogChunk, from: number, to: number): void {
   let [time, voltage, current] = [run[TO]!, run[LAST_VOLTS]!, run[LAST_AMPERES]!];
   // From where they stand: the order of summing does not depend on how rows are cut into chunks.
   let [chargeIn, chargeOut, variance] = [run[CHARGE_IN]!, run[CHARGE_OUT]!, run[VARIANCE]!];
+  let [noise, stepBefore, changeBefore] = [run[NOISE]!, run[LAST_STEP]!, run[LAST_CHANGE]!];
   let [voltSeconds, sumVolts] = [run[VOLT_SECONDS]!, run[SUM_VOLTS]!];
   let [sumAmperes, sumSquares] = [run[SUM_AMPERES]!, run[SUM_SQUARES]!];
   let [leastVolts, mostVolts, leastAmperes] = [run[LEAST_VOLTS]!, run[MOST_VOLTS]!, run[LEAST_AMPERES]!];
@@ -157,8 +171,13 @@ function addSums(run: Run, chunk: LogChunk, from: number, to: number): void {
       chargeIn += into;
       chargeOut += into - moved;
     }
-    const spread = (a - current) * step;
+    const change = a - current;
+    const spread = change * step;
     variance += (spread * spread) / 12;
+    const width = (step + stepBefore) / 2;
+    noise -= change * changeBefore * width * width;
+    stepBefore = step;
+    changeBefore = change;
     if (step > longest) longest = step;
     voltSeconds += ((voltage + v) / 2) * step;
     sumVolts += v;
@@ -174,6 +193,13 @@ function addSums(run: Run, chunk: LogChunk, from: number, to: number): void {
     voltage = v;
     current = a;
   }
+  if (run[ROWS] === 1 && from < to) {
+    run[FIRST_STEP] = seconds[from]! - run[FROM]!;
+    run[FIRST_CHANGE] = amperes[from]! - run[FIRST_AMPERES]!;
+  }
+  run[NOISE] = noise;
+  run[LAST_STEP] = stepBefore;
+  run[LAST_CHANGE] = changeBefore;
   run[ROWS]! += to - from;
   run[CHARGE_IN] = chargeIn;
   run[CHARGE_OUT] = chargeOut;
@@ -200,6 +226,12 @@ export function mergeRun(run: Run, next: Run): void {
   }
   const step = next[FROM]! - run[TO]!;
   addInterval(run, step, run[LAST_AMPERES]!, next[FIRST_AMPERES]!);
+  if (next[ROWS]! > 1) {
+    const width = (run[LAST_STEP]! + next[FIRST_STEP]!) / 2;
+    run[NOISE]! -= run[LAST_CHANGE]! * next[FIRST_CHANGE]! * width * width;
+    run[LAST_STEP] = next[LAST_STEP]!;
+    run[LAST_CHANGE] = next[LAST_CHANGE]!;
+  }
   run[VOLT_SECONDS]! += ((run[LAST_VOLTS]! + next[FIRST_VOLTS]!) / 2) * step + next[VOLT_SECONDS]!;
   for (const sum of MERGED_SUMS) run[sum]! += next[sum]!;
   if (next[LEAST_VOLTS]! < run[LEAST_VOLTS]!) {
@@ -233,6 +265,7 @@ const MERGED_SUMS: readonly number[] = [
   CHARGE_IN,
   CHARGE_OUT,
   VARIANCE,
+  NOISE,
   SUM_VOLTS,
   SUM_AMPERES,
   SUM_SQUARES,
@@ -288,6 +321,7 @@ export function totalsOfRun(run: Run, border: Border | undefined): SegmentTotals
     chargeInAmpereHours: run[CHARGE_IN]! / 3600,
     chargeOutAmpereHours: run[CHARGE_OUT]! / 3600,
     chargeVarianceAmpereSecondsSquared: run[VARIANCE]!,
+    chargeNoiseAmpereSecondsSquared: run[NOISE]!,
     meanVolts,
     leastVolts: run[LEAST_VOLTS]!,
     leastVoltsRow: run[LEAST_VOLTS_ROW]!,

@@ -40,6 +40,40 @@ describe("charge factor", () => {
     });
   });
 
+  it("segments whose totals tell noise from load are as uncertain as the rows, others count all as noise", () => {
+    const series = cycle(6.5, 0.01, 5);
+    const { normal } = seeded(8);
+    const amperes = series.amperes.map((one) => one + 0.2 * normal());
+    const { seconds } = series;
+    const last = seconds.findIndex((t) => t >= 6 * 3600) - 1;
+    // Out alone, so that one segment has one side.
+    const out = given(chargeMoved({ ...series, amperes }, { toSeconds: seconds[last]! }));
+    let [spread, noise] = [0, 0];
+    for (let i = 1; i <= last; i++) {
+      const change = amperes[i]! - amperes[i - 1]!;
+      spread += (change * (seconds[i]! - seconds[i - 1]!)) ** 2 / 12;
+      if (i < last)
+        noise -= change * (amperes[i + 1]! - amperes[i]!) * ((seconds[i + 1]! - seconds[i - 1]!) / 2) ** 2;
+    }
+    const totals = {
+      chargeInAmpereHours: 0,
+      chargeOutAmpereHours: out.outAmpereHours.value,
+      chargeVarianceAmpereSecondsSquared: spread,
+      longestGapSeconds: 100,
+    };
+    const segment = { fromSeconds: 0, toSeconds: seconds[last]! };
+    const told = given(
+      chargeMovedInSegments([{ ...segment, totals: { ...totals, chargeNoiseAmpereSecondsSquared: noise } }]),
+    );
+    expect(told.outAmpereHours.standardUncertainty).toBeCloseTo(out.outAmpereHours.standardUncertainty, 12);
+    const untold = given(chargeMovedInSegments([{ ...segment, totals }]));
+    // A steady current: all is noise indeed.
+    expect(untold.outAmpereHours.standardUncertainty / told.outAmpereHours.standardUncertainty).toBeCloseTo(
+      1,
+      1,
+    );
+  });
+
   it("segments give what the rows gave", () => {
     const series = cycle(6.5, 0.01, 5);
     const whole = given(chargeMoved(series));

@@ -2,6 +2,7 @@ import { chargeMoved, type LogSeries } from "crankworthy/logs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { given, present, ROBOT, readRobot, readVrla, SKIPPED, VRLA } from "../datasets.js";
+import { coverage, seeded } from "./recovery.js";
 
 function series(seconds: readonly number[], amperes: readonly number[]): LogSeries {
   return {
@@ -49,6 +50,41 @@ describe("chargeMoved", () => {
     // A step of 12 A somewhere within an hour: rectangular over 12 Ah.
     const step = given(chargeMoved(series([0, 3600], [-12, 0])));
     expect(step.outAmpereHours.standardUncertainty).toBeCloseTo(12 / Math.sqrt(12), 12);
+  });
+
+  it("noise of the rows counts in full, a step of the load does not become noise", () => {
+    const { normal } = seeded(4);
+    const step = 10;
+    const noisy = Array.from({ length: 4001 }, (_, i) => -20 - (i > 2000 ? 5 : 0) + 0.1 * normal());
+    const { outAmpereHours } = given(
+      chargeMoved(
+        series(
+          noisy.map((_, i) => i * step),
+          noisy,
+        ),
+      ),
+    );
+    // σ·Δt·√n, and 5 A somewhere within 10 s.
+    const wanted = Math.hypot(0.1 * step * Math.sqrt(4000), (5 * step) / Math.sqrt(12)) / 3600;
+    expect(Math.abs(outAmpereHours.standardUncertainty / wanted - 1)).toBeLessThan(0.1);
+    const stair = series([0, 10, 20, 30, 40, 50, 60], [-1, -1, -1, -7, -7, -7, -7]);
+    expect(given(chargeMoved(stair)).outAmpereHours.standardUncertainty).toBeCloseTo(
+      (6 * 10) / Math.sqrt(12) / 3600,
+      12,
+    );
+  });
+
+  it("its interval holds the truth under noise, rows at uneven times", () => {
+    const share = coverage(400, (seed) => {
+      const { even, normal } = seeded(seed);
+      const seconds: number[] = [];
+      for (let t = 0; t < 3600; t += 2 + 16 * even()) seconds.push(t);
+      const amperes = seconds.map(() => -5 + 0.3 * normal());
+      const got = given(chargeMoved(series(seconds, amperes))).outAmpereHours;
+      return { truth: (5 * seconds.at(-1)!) / 3600, got };
+    });
+    expect(share).toBeGreaterThan(0.92);
+    expect(share).toBeLessThan(0.99);
   });
 
   it("counts only the time asked for and refuses too few rows and rows out of order", () => {

@@ -44,7 +44,13 @@ describe("measureRipple", () => {
         return { truth: amplitude / Math.SQRT2, got: got.rmsVolts };
       }),
     ).toBeGreaterThan(0.93);
-    // Noise makes the peaks higher: without any, the interval of the peaks holds too.
+    // Noise makes the peaks higher: with it given, and without any, the interval of the peaks holds too.
+    expect(
+      coverage(200, (seed) => {
+        const { amplitude, got } = make(seed);
+        return { truth: 2 * amplitude, got: got.peakToPeakVolts };
+      }),
+    ).toBeGreaterThan(0.93);
     expect(
       coverage(200, (seed) => {
         const random = seeded(seed + 9);
@@ -56,6 +62,15 @@ describe("measureRipple", () => {
         };
       }),
     ).toBeGreaterThan(0.93);
+  });
+
+  it("takes off the peaks what noise adds to them, and says so in the uncertainty", () => {
+    const series = ripple({ hertz: 1000, rate: 20_300, amplitude: 0.1, noise: 0.01, rows: 20_000 });
+    const raw = given(measureRipple(series, { rippleHertz: 1000 })).peakToPeakVolts;
+    const got = given(measureRipple(series, { rippleHertz: 1000, meterNoiseVolts: 0.01 })).peakToPeakVolts;
+    expect(raw.value).toBeGreaterThan(0.22);
+    expect(Math.abs(got.value - 0.2)).toBeLessThan(0.003);
+    expect(got.standardUncertainty).toBeGreaterThan((raw.value - got.value) / 2);
   });
 
   it("refuses at and below twice the ripple frequency", () => {

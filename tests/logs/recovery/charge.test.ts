@@ -19,7 +19,7 @@ const cycle = (draw: Draw) => ({
     },
     {
       kind: "charge" as const,
-      seconds: 3600,
+      seconds: 2400,
       amperes: draw.between(5, 20),
       volts: 14.4,
       intervalSeconds: 10,
@@ -77,7 +77,7 @@ describe("1000 invented logs: charge", () => {
     phases: [
       {
         kind: "engine-running" as const,
-        seconds: 2400,
+        seconds: 1800,
         volts: draw.between(14, 14.6),
         voltsPerKelvin: -draw.between(0.005, 0.02),
         amperes: 60,

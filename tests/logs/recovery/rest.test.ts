@@ -38,7 +38,7 @@ describe("1000 invented logs: rest", () => {
   it("settled voltage where the record is long enough for a value", () => {
     const recovered = recover({
       name: "settled voltage, value",
-      plan: (draw) => rest(draw, 4 * 3600, 900, draw.logBetween(1800, 5000)),
+      plan: (draw) => rest(draw, 4 * 3600, 600, draw.logBetween(1800, 5000)),
       measure: (series) => {
         const settled = settledRestVoltage(sliceSeries(series, LOAD_SECONDS, Infinity), options);
         if (isRefusal(settled)) return settled;

@@ -12,7 +12,7 @@ const cranking = (draw: Draw, samplesPerSecond: number) => ({
     { kind: "rest" as const, seconds: draw.between(0.3, 0.4) },
     {
       kind: "crank" as const,
-      seconds: draw.between(0.6, 1.5),
+      seconds: draw.between(0.5, 1),
       crankingAmperes: draw.between(100, 250),
       inrushAmperes: draw.between(100, 500),
       rippleShare: draw.between(0.05, 0.25),
