@@ -49,7 +49,7 @@ const words = {
     `least ${one.bound === "upper" ? "at most " : ""}${shown(one.minimumVolts, "V")}, ${shown(one.durationSeconds, "s")}`,
   "charging-voltage": (one) => shown(one.regulatedVolts, "V"),
   ripple: (one) => shown(one.rmsVolts, "mV rms", 1000),
-  capacity: (one) => ("capacityAmpereHours" in one ? shown(one.capacityAmpereHours, "Ah") : one.code),
+  capacity: (one) => shown(one.ampereHours, "Ah"),
 };
 
 /** One pass over the file; the picture's points are gathered on the way. */

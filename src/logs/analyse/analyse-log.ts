@@ -13,9 +13,17 @@ import type { HeaderReading } from "../read/header.js";
 import { type OpenLogOptions, openLog } from "../read/open-log.js";
 import { type SegmentRule, segmentRule } from "../segment/rule.js";
 import { createSegmenter } from "../segment/segmenter.js";
-import type { LogSegment } from "../segments.js";
+import type { LogSegment, SegmentKind } from "../segments.js";
+import { createLastEvent } from "./last-event.js";
 import { createStepResistance, type LogResistance } from "./log-resistance.js";
-import { type MeasureOptions, measureSegment } from "./measure-segment.js";
+import {
+  type EndedSegment,
+  type MeasureOptions,
+  measureParked,
+  measureSegment,
+  rowsNeededFrom,
+  rowsNeededUntil,
+} from "./measure-segment.js";
 import type { LogMeasurement } from "./measurement.js";
 import { createRowOrder } from "./row-order.js";
 import { createRowWindow } from "./row-window.js";
@@ -136,33 +144,58 @@ export async function analyseLog(
   const segments: LogSegment[] = [];
   const measurements: LogMeasurement[] = [];
   const charges: SegmentCharge[] = [];
+  const event = createLastEvent(thresholds.ratedAmpereHours);
+  const settings = { ...measure, settledVoltage };
+  const waiting: EndedSegment[] = [];
   let count = 0;
   let sane = true;
+  let discharges = 0;
   let before: LogSegment | undefined;
+  let latest = Number.NEGATIVE_INFINITY;
+  // First and last segment since the vehicle was left, and the number of the last.
+  let parked: { first: LogSegment; last: LogSegment; number: number } | undefined;
 
+  const leave = (): void => {
+    if (parked && measure.draw && parked.number <= mostSegments)
+      measurements.push(...measureParked(parked.first, parked.last, parked.number, rows, measure.draw));
+    parked = undefined;
+  };
   const end = (segment: LogSegment): void => {
     count++;
     onSegment?.(segment, count);
     addCharge(charges, segment, mostSegments);
     sane &&= isSane(segment);
     if (hasCurrent && before && sane) resistance.border(before, segment);
+    if (!sane || STANDS[segment.kind] !== true) leave();
+    else parked = { first: parked?.first ?? segment, last: segment, number: count };
     if (count <= mostSegments) segments.push(segment);
-    if (count <= mostSegments && isSane(segment)) {
-      measurements.push(
-        ...measureSegment(segment, before, count, rows, hasCurrent, temperature.of(segment), thresholds, {
-          ...measure,
-          settledVoltage,
-        }),
-      );
-    }
-    rows.forgetBefore(segment.fromSeconds);
+    if (count <= mostSegments && isSane(segment))
+      waiting.push({
+        segment,
+        number: count,
+        event: event.now(),
+        meanCelsius: temperature.of(segment),
+        firstDischarge: segment.kind === "discharge" && discharges++ === 0,
+      });
+    event.add(segment);
     before = segment;
+    measureUpTo(latest);
+  };
+  // A crank is measured a second after its end, when it is sure to be over.
+  const measureUpTo = (time: number): void => {
+    while (waiting.length > 0 && rowsNeededUntil(waiting[0]!) <= time)
+      measurements.push(...measureSegment(waiting.shift()!, rows, hasCurrent, thresholds, settings));
+    const needed = [before, waiting[0]?.segment].map((one) => (one ? rowsNeededFrom(one) : latest));
+    if (measure.draw && parked) needed.push(parked.first.fromSeconds);
+    rows.forgetBefore(Math.min(...needed));
   };
   const take = (chunk: LogChunk): void => {
     if (chunk.rows === 0) return;
     rows.push(chunk);
     resistance.push(chunk);
+    latest = chunk.seconds[chunk.rows - 1]!;
     for (const segment of segmenter.push(chunk)) end(segment);
+    measureUpTo(latest);
   };
 
   for await (const chunk of log.chunks) {
@@ -174,6 +207,9 @@ export async function analyseLog(
   }
   for (const ordered of order.finish()) take(ordered);
   for (const segment of segmenter.finish()) end(segment);
+  leave();
+  measureUpTo(Number.POSITIVE_INFINITY);
+  measurements.sort((a, b) => a.segment - b.segment);
 
   const checked = quality.finish();
   const stoppedAtRow = order.stoppedAtRow();
@@ -196,6 +232,13 @@ export async function analyseLog(
   };
   return stoppedAtRow === undefined ? analysis : { ...analysis, stoppedAtRow };
 }
+
+/** A vehicle that stands: what goes on in it is its draw. */
+const STANDS: Readonly<Partial<Record<SegmentKind, true>>> = {
+  rest: true,
+  discharge: true,
+  "load-step": true,
+};
 
 /** No battery, logger or calendar comes near these; the check names the rows, and nothing is measured from them. */
 const MOST_SANE = 1e6;

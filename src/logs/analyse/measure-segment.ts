@@ -7,14 +7,15 @@ import { measureRipple, type RippleOptions } from "../measure/ripple.js";
 import { type SettledVoltageOptions, settledRestVoltage } from "../measure/settled-voltage.js";
 import type { FullSegmentRule } from "../segment/rule.js";
 import type { LogSegment } from "../segments.js";
-import type { LastRestVoltage, LogMeasurement, MeasuredRows } from "./measurement.js";
+import type { LastEvent } from "./last-event.js";
+import type { LogMeasurement, MeasuredRows } from "./measurement.js";
 import type { KeptRows, RowWindow } from "./row-window.js";
 
 /** What is measured in each kind of segment, and with which settings. A part that is left out is not measured. */
 export interface MeasureOptions {
   /** For every rest after charge or discharge. Always measured. */
   readonly settledVoltage?: Omit<SettledVoltageOptions, "before" | "restFromSeconds">;
-  /** For every rest of a vehicle that was parked; the log must begin, or the engine stop, when it was left. */
+  /** For a parked vehicle: over everything between two drives or charges. The log must begin, or the engine stop, when it was left. */
   readonly draw?: SettledDrawOptions;
   /** For every crank. Always measured. */
   readonly crank?: CrankOptions;
@@ -22,13 +23,12 @@ export interface MeasureOptions {
   readonly chargingVoltage?: ChargingVoltageOptions;
   /** For a running engine. */
   readonly ripple?: RippleOptions;
-  /** For every discharge. */
+  /** For every discharge; `startedFull` speaks of the first one. */
   readonly capacity?: CapacityOptions;
 }
 
-/** Before a crank, for its rest voltage [s]. Our choice. */
-const MARGIN_SECONDS = 2;
-
+/** Before a crank, for its rest voltage, and after it, to see that it is over [s]. Our choice. */
+const CRANK_MARGIN_SECONDS = { before: 2, after: 1 } as const;
 /** A level or a relaxation is told from this many rows as well as from more. Our choice. */
 const ENOUGH_ROWS = 4096;
 
@@ -39,31 +39,47 @@ const THINNED = () =>
     "More rows kept (mostRowsKept), or a log of this segment alone.",
   );
 
+/** A segment with what the log told before and beside it. */
+export interface EndedSegment {
+  readonly segment: LogSegment;
+  readonly number: number;
+  /** What moved charge last, and until when. */
+  readonly event: LastEvent;
+  /** NaN without a temperature. */
+  readonly meanCelsius: number;
+  /** No other discharge came before it in this log. */
+  readonly firstDischarge: boolean;
+}
+
+/** Rows needed for looking back at a segment, after it has ended. */
+export function rowsNeededUntil({ segment }: EndedSegment): number {
+  return segment.kind === "crank" ? segment.toSeconds + CRANK_MARGIN_SECONDS.after : segment.toSeconds;
+}
+
+/** First time that will be looked at once this segment has ended. */
+export const rowsNeededFrom = ({ fromSeconds }: LogSegment): number =>
+  fromSeconds - CRANK_MARGIN_SECONDS.before;
+
 /** Measures one segment that has ended, from the rows that are kept of it. */
 export function measureSegment(
-  segment: LogSegment,
-  before: LogSegment | undefined,
-  number: number,
+  ended: EndedSegment,
   rows: RowWindow,
   hasCurrent: boolean,
-  meanCelsius: number,
   rule: FullSegmentRule,
   options: MeasureOptions,
 ): LogMeasurement[] {
+  const { segment, number, meanCelsius } = ended;
   const { kind, fromSeconds, toSeconds } = segment;
   const enough = (): KeptRows => rows.between(fromSeconds, toSeconds, ENOUGH_ROWS);
-  const from = (kept: KeptRows): MeasuredRows => {
-    const { firstRow, lastRow } = segment;
-    const plain = { segment: number, kind, firstRow, lastRow, fromSeconds, toSeconds, thinned: kept.thinned };
-    return Number.isNaN(meanCelsius) ? plain : { ...plain, temperatureCelsius: meanCelsius };
-  };
+  const from = (kept: KeptRows): MeasuredRows => measuredRows(segment, number, meanCelsius, kept.thinned);
   if (kind === "rest") {
     if (toSeconds - fromSeconds < rule.leastSeconds) return [];
     const kept = enough();
-    return measureRest(segment, eventOf(before), kept, from(kept), hasCurrent, rule.edgeSeconds, options);
+    return measureRest(ended, kept, from(kept), hasCurrent, rule.edgeSeconds, options);
   }
   if (kind === "crank") {
-    const kept = rows.between(fromSeconds - MARGIN_SECONDS, toSeconds + rule.settleSeconds);
+    const { before, after } = CRANK_MARGIN_SECONDS;
+    const kept = rows.between(fromSeconds - before, toSeconds + after);
     const { seconds, volts, amperes } = kept.series;
     const series = hasCurrent ? { seconds, volts, amperes } : { seconds, volts };
     const result = kept.thinned ? THINNED() : measureCrank(series, options.crank);
@@ -83,24 +99,43 @@ export function measureSegment(
   }
   if (kind === "discharge" && options.capacity) {
     const kept = rows.between(fromSeconds, toSeconds);
-    const result = kept.thinned ? THINNED() : capacityAtRate(kept.series, options.capacity);
+    // The caller knows how the log began; whether a later charge was complete, nobody said.
+    const { startedFull, ...others } = options.capacity;
+    const settings = ended.firstDischarge ? options.capacity : others;
+    const result = kept.thinned ? THINNED() : capacityAtRate(kept.series, settings);
     found.push({ ...from(kept), quantity: "capacity", result });
   }
   return found;
 }
 
-/** What a segment did to the battery, as far as its charge tells. */
-function eventOf(segment: LogSegment | undefined): LastRestVoltage["before"] {
-  if (!segment) return "unknown";
-  if (segment.kind === "engine-running") return "drive";
-  const { chargeInAmpereHours: into, chargeOutAmpereHours: out } = segment.totals;
-  if (into > out) return "charge";
-  return out > into ? "discharge" : "unknown";
+/** The draw of a vehicle over everything between two drives or charges. */
+export function measureParked(
+  first: LogSegment,
+  last: LogSegment,
+  number: number,
+  rows: RowWindow,
+  options: SettledDrawOptions,
+): LogMeasurement[] {
+  const kept = rows.between(first.fromSeconds, last.toSeconds);
+  const result = measureSettledDraw(kept.series, options);
+  if (isRefusal(result) && result.code === "too-short") return [];
+  const { firstRow, fromSeconds } = first;
+  const whole = { ...measuredRows(last, number, Number.NaN, kept.thinned), firstRow, fromSeconds };
+  return [{ ...whole, quantity: "draw", result }];
+}
+
+function measuredRows(
+  { kind, firstRow, lastRow, fromSeconds, toSeconds }: LogSegment,
+  segment: number,
+  meanCelsius: number,
+  thinned: boolean,
+): MeasuredRows {
+  const plain = { segment, kind, firstRow, lastRow, fromSeconds, toSeconds, thinned };
+  return Number.isNaN(meanCelsius) ? plain : { ...plain, temperatureCelsius: meanCelsius };
 }
 
 function measureRest(
-  { fromSeconds, toSeconds, edges }: LogSegment,
-  before: LastRestVoltage["before"],
+  { segment: { toSeconds, fromSeconds, edges }, event }: EndedSegment,
   kept: KeptRows,
   from: MeasuredRows,
   hasCurrent: boolean,
@@ -114,19 +149,14 @@ function measureRest(
     0,
     seconds.findLastIndex((time) => time <= latest),
   );
-  const last = { volts: volts[row]!, restSeconds: seconds[row]! - fromSeconds, before };
+  const since = event.kind === "unknown" ? fromSeconds : event.untilSeconds;
+  const last = { volts: volts[row]!, restSeconds: seconds[row]! - since, before: event.kind };
   const found: LogMeasurement[] = [{ ...from, quantity: "last-rest-voltage", result: last }];
-  if (!hasCurrent) return found;
-  if (before !== "unknown") {
-    const result = settledRestVoltage(kept.series, {
-      ...options.settledVoltage,
-      before: before === "discharge" ? "discharging" : "charging",
-    });
-    found.push({ ...from, quantity: "settled-voltage", result });
-  }
-  if (options.draw) {
-    const result = measureSettledDraw(kept.series, options.draw);
-    if (!isRefusal(result) || result.code !== "too-short") found.push({ ...from, quantity: "draw", result });
-  }
+  if (!hasCurrent || event.kind === "unknown") return found;
+  const result = settledRestVoltage(kept.series, {
+    ...options.settledVoltage,
+    before: event.kind === "discharge" ? "discharging" : "charging",
+  });
+  found.push({ ...from, quantity: "settled-voltage", result });
   return found;
 }

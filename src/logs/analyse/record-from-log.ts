@@ -14,6 +14,7 @@ import {
   refuse as refusal,
   requireFinite,
 } from "../../numeric/index.js";
+import type { LogDefectCode } from "../check/quality.js";
 import type { ChargingVoltage } from "../measure/charging-voltage.js";
 import type { CrankEvent } from "../measure/crank-event.js";
 import type { SettledDraw } from "../measure/parasitic-draw.js";
@@ -33,6 +34,11 @@ export interface RecordChoices
   /** Where the logger was connected, and the limit to hold the ripple against; without it ripple is left out. */
   readonly ripple?: Pick<RippleMeasurement, "place" | "limit">;
   readonly draw?: Omit<DrawMeasurement, "drawAmperes" | "settledMinutes">;
+  /**
+   * Every pulse of current is a start of this vehicle's engine on this battery alone. Default: only one that an engine follows, without a
+   * charger or a second battery before it; a load test and a start with help look the same in a log.
+   */
+  readonly pulsesAreStarts?: boolean;
 }
 
 /** Where a field of the record comes from. */
@@ -56,7 +62,8 @@ const METHOD_OF_PLACE = { surface: "case-contact", ambient: "ambient", unplaced:
  *
  * Scope: the last rest gives rest voltage, temperature and history; the last crank, running engine and settled draw give the
  * part on the vehicle. A settled voltage that the relaxation establishes is taken, and said to be extrapolated; otherwise the
- * last reading with the rest it had. Nothing that was refused becomes a field.
+ * last reading with the rest it had. Nothing that was refused becomes a field, nor anything from rows in which the check found an error.
+ * A log that gives neither a rest nor anything on the vehicle makes a record that `evaluate` refuses for lack of a measurement.
  *
  * @param analysis from `analyseLog`
  * @param identity which battery it is, from its label: no log tells
@@ -80,11 +87,18 @@ export function recordFromLog(
   choices: RecordChoices = {},
 ): RecordFromLog {
   requireFinite("choices.voltsStandardUncertainty", choices.voltsStandardUncertainty ?? 0, 0);
-  const draft: Draft = { measurements: {}, conditions: {}, vehicle: {}, origin: {}, refused: [] };
+  const draft: Draft = {
+    measurements: {},
+    conditions: {},
+    vehicle: {},
+    origin: {},
+    refused: [],
+    faults: faultsOf(analysis),
+  };
   restPart(draft, analysis, choices);
   const { measurements: found } = analysis;
   const crank = last(found, "crank");
-  startingPart(draft, crank);
+  startingPart(draft, crank, analysis, choices);
   chargingPart(draft, found, crank, choices);
   drawPart(draft, last(found, "draw"), choices);
 
@@ -115,6 +129,43 @@ interface Draft {
   readonly vehicle: Mutable<NonNullable<BatteryRecord["vehicle"]>>;
   readonly origin: Record<string, FieldOrigin>;
   readonly refused: (FieldOrigin & { readonly path: string; readonly refusal: Refusal })[];
+  readonly faults: readonly Fault[];
+}
+
+/** Rows whose numbers are wrong. */
+interface Fault {
+  readonly code: LogDefectCode;
+  readonly firstRow: number;
+  readonly lastRow: number;
+}
+
+/** `evaluate` sees for itself that a battery is no 12 V battery, or reversed, and says what to do. */
+const JUDGED_BY_EVALUATE: ReadonlySet<LogDefectCode> = /* @__PURE__ */ new Set<LogDefectCode>([
+  "system-voltage",
+  "reversed-polarity",
+]);
+
+function faultsOf({ quality }: LogAnalysis): Fault[] {
+  const wrong = (one: { readonly code: LogDefectCode; readonly severity: string }) =>
+    one.severity === "error" && !JUDGED_BY_EVALUATE.has(one.code);
+  return [
+    ...quality.defects.filter(wrong),
+    // Of stretches that are not listed nobody knows where they are.
+    ...quality.totals
+      .filter((total) => wrong(total) && total.rangesLeftOut > 0)
+      .map(({ code }) => ({ code, firstRow: 1, lastRow: quality.rows })),
+  ];
+}
+
+/** Refuses the fields of a measurement whose rows are wrong by what the check found. */
+function isFaulty(draft: Draft, measured: LogMeasurement, path: string): boolean {
+  const fault = draft.faults.find(
+    ({ firstRow, lastRow }) => firstRow <= measured.lastRow && lastRow >= measured.firstRow,
+  );
+  if (!fault) return false;
+  const help = "A log without this defect; see the quality of the analysis.";
+  refuse(draft, measured, path, refusal("rows-faulty", `The check found ${fault.code} in these rows.`, help));
+  return true;
 }
 
 /** `evaluate` assumes it too. */
@@ -122,7 +173,7 @@ const METER_VOLTS = 0.02;
 
 function restPart(draft: Draft, { measurements: found, header }: LogAnalysis, choices: RecordChoices): void {
   const rest = last(found, "last-rest-voltage");
-  if (!rest) return;
+  if (!rest || isFaulty(draft, rest, "measurements.restVolts")) return;
   const { measurements, conditions } = draft;
   const meter = choices.voltsStandardUncertainty ?? METER_VOLTS;
   const { before, restSeconds, volts } = rest.result;
@@ -155,18 +206,45 @@ function restPart(draft: Draft, { measurements: found, header }: LogAnalysis, ch
   took(draft, rest, "conditions.temperatureCelsius", ...(method ? ["conditions.temperatureMethod"] : []));
 }
 
-function startingPart(draft: Draft, crank: Of<"crank"> | undefined): void {
+function startingPart(
+  draft: Draft,
+  crank: Of<"crank"> | undefined,
+  { segments }: LogAnalysis,
+  { pulsesAreStarts = false }: RecordChoices,
+): void {
+  const path = "vehicle.starting.crankingVolts";
   const result = crank?.result;
   if (!crank || !result) return;
   if (isRefusal(result)) {
-    refuse(draft, crank, "vehicle.starting.crankingVolts", result);
+    refuse(draft, crank, path, result);
     return;
   }
-  const { steadyVolts, minimumVolts, current } = result as CrankEvent;
-  const starting: Mutable<StartingMeasurement> = isRefusal(steadyVolts)
-    ? { crankingVolts: minimumVolts.value, inrush: "included" }
-    : { crankingVolts: steadyVolts.value, inrush: "left-out" };
+  if (isFaulty(draft, crank, path)) return;
+  const [before, after] = [segments[crank.segment - 2], segments[crank.segment]];
+  const helped = before?.kind.startsWith("charge");
+  if (!pulsesAreStarts && (helped || after?.kind !== "engine-running")) {
+    const help = "pulsesAreStarts, where somebody knows that it was one, of this battery alone.";
+    const why = helped
+      ? refusal("charged-just-before", "Something else fed the battery before this pulse.", help)
+      : refusal("no-engine-after", "No running engine follows this pulse: it may be a load test.", help);
+    refuse(draft, crank, path, why);
+    return;
+  }
+  const { steadyVolts, minimumVolts, current, bound } = result as CrankEvent;
+  const starting: Mutable<StartingMeasurement> = {};
+  if (!isRefusal(steadyVolts)) {
+    starting.crankingVolts = steadyVolts.value;
+    starting.inrush = "left-out";
+  } else if (bound === "two-sided") {
+    starting.crankingVolts = minimumVolts.value;
+    starting.inrush = "included";
+  } else {
+    // The true minimum is lower by an unknown amount: too good a value for a limit.
+    const help = "Faster sampling, or a longer crank.";
+    refuse(draft, crank, path, refusal("minimum-is-a-bound", "Only an upper bound is known.", help));
+  }
   if (current && !isRefusal(current.steadyAmperes)) starting.crankingAmperes = -current.steadyAmperes.value;
+  if (Object.keys(starting).length === 0) return;
   draft.vehicle.starting = starting;
   took(draft, crank, ...Object.keys(starting).map((field) => `vehicle.starting.${field}`));
 }
@@ -184,6 +262,7 @@ function chargingPart(
     refuse(draft, running, "vehicle.charging.regulatedVolts", result);
     return;
   }
+  if (isFaulty(draft, running, "vehicle.charging.regulatedVolts")) return;
   const { regulatedVolts, meanAmperes } = result as ChargingVoltage;
   const charging: Mutable<ChargingMeasurement> = { regulatedVolts: regulatedVolts.value };
   took(draft, running, "vehicle.charging.regulatedVolts");
@@ -191,7 +270,7 @@ function chargingPart(
     charging.chargeAmperes = meanAmperes;
     took(draft, running, "vehicle.charging.chargeAmperes");
   }
-  if (crank && !isRefusal(crank.result)) {
+  if (crank && draft.vehicle.starting && !isRefusal(crank.result)) {
     charging.engineOffVolts = (crank.result as CrankEvent).restVolts.value;
     took(draft, crank, "vehicle.charging.engineOffVolts");
   }
@@ -212,6 +291,7 @@ function drawPart(draft: Draft, draw: Of<"draw"> | undefined, choices: RecordCho
     refuse(draft, draw, "vehicle.draw", result);
     return;
   }
+  if (isFaulty(draft, draw, "vehicle.draw")) return;
   const { drawAmperes, observedMinutes } = result as SettledDraw;
   if (drawAmperes.value < 0) {
     // A meter whose zero is off shows a sleeping vehicle charging.

@@ -2,18 +2,8 @@ import type { LogSegment } from "../segments.js";
 import { kindOf, type Piece, type PieceKind, segmentOf } from "./piece.js";
 import { CHARGE, DISCHARGE, ENGINE, PULSE, REST, type RowClass, VOLTAGE_ONLY } from "./row-class.js";
 import type { FullSegmentRule } from "./rule.js";
-import {
-  FIRST_AMPERES,
-  FIRST_VOLTS,
-  FROM,
-  mergeRun,
-  newRun,
-  ROWS,
-  type Run,
-  SUM_AMPERES,
-  SUM_VOLTS,
-  TO,
-} from "./run.js";
+import { mergeRun, newRun } from "./run.js";
+import { FIRST_AMPERES, FIRST_VOLTS, FROM, ROWS, type Run, SUM_AMPERES, SUM_VOLTS, TO } from "./run-slots.js";
 
 /** @internal Runs of rows that have ended but may still grow together with what follows. */
 export interface Holding {
@@ -63,6 +53,7 @@ export function createHolding(rule: FullSegmentRule): Holding {
         (before.kind === "engine" && next === ENGINE && length < rule.engineLeastSeconds) ||
         growsTogether(before, piece) ||
         (kind === "rest" && interrupts(before, length, tiny, next)) ||
+        (kind === "load" && tiny && before.kind === "rest" && next === REST && isNoise(piece)) ||
         (kind === "current" &&
           length < rule.leastSeconds &&
           (next < CHARGE || next >= VOLTAGE_ONLY) &&
@@ -78,6 +69,10 @@ export function createHolding(rule: FullSegmentRule): Holding {
     if (kind === "load" && tiny && next === PULSE) piece.kind = "pulse";
     held.push(piece);
   };
+
+  // A row or two of noise over the threshold.
+  const isNoise = ({ run }: Piece): boolean =>
+    Math.abs(run[SUM_AMPERES]! / run[ROWS]!) <= 2 * rule.restLeaveAmperes;
 
   const growsTogether = (before: Piece, piece: Piece): boolean => {
     const [a, b] = [before.kind, piece.kind];

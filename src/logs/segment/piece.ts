@@ -1,9 +1,10 @@
 import type { LogSegment, SegmentKind, SegmentReason, SegmentReasonCode } from "../segments.js";
 import { CHARGE, ENGINE, PULSE, REST, type RowClass, VOLTAGE_ONLY } from "./row-class.js";
 import type { FullSegmentRule } from "./rule.js";
+import { totalsOfRun } from "./run.js";
+import { edgesOfRun } from "./run-edges.js";
 import {
   type Border,
-  edgesOfRun,
   FIRST_AMPERES,
   FIRST_ROW,
   FROM,
@@ -14,8 +15,7 @@ import {
   SUM_AMPERES,
   SUM_SQUARES,
   TO,
-  totalsOfRun,
-} from "./run.js";
+} from "./run-slots.js";
 
 /** @internal What a run is before its length is final: `current` and `plateau` charge, `level` and `drift` have no current. */
 export type PieceKind = "rest" | "load" | "pulse" | "engine" | "current" | "plateau" | "level" | "drift";
@@ -97,7 +97,8 @@ function judged(piece: Piece, rule: FullSegmentRule): readonly [SegmentKind, Seg
         }),
       ];
     case "current": {
-      if (seconds < rule.leastSeconds)
+      // Two rows show no current that holds.
+      if (seconds < rule.leastSeconds || rows < 3)
         return [
           "unclassified",
           because("charge-too-short", { meanAmperes, leastSeconds: rule.leastSeconds }),

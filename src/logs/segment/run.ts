@@ -1,58 +1,49 @@
 import type { LogChunk } from "../chunk.js";
 import { rowNumber } from "../chunk.js";
 import type { SegmentTotals } from "../segments.js";
-
-/**
- * @internal Sums over consecutive rows, in one typed array: writing to it allocates nothing, and two neighbours can be
- * merged without seeing their rows again.
- */
-export type Run = Float64Array;
-
-export const ROWS = 0;
-export const FIRST_ROW = 1;
-export const LAST_ROW = 2;
-export const FROM = 3;
-export const TO = 4;
-export const FIRST_VOLTS = 5;
-export const FIRST_AMPERES = 6;
-export const LAST_VOLTS = 7;
-export const LAST_AMPERES = 8;
-/** Ampere-seconds in and out, and the variance of their sum. */
-export const CHARGE_IN = 9;
-export const CHARGE_OUT = 10;
-export const VARIANCE = 11;
-export const VOLT_SECONDS = 12;
-export const SUM_VOLTS = 13;
-export const SUM_AMPERES = 14;
-export const SUM_SQUARES = 15;
-export const LEAST_VOLTS = 16;
-export const LEAST_VOLTS_ROW = 17;
-export const MOST_VOLTS = 18;
-export const LEAST_AMPERES = 19;
-export const MOST_AMPERES = 20;
-export const SUM_CELSIUS = 21;
-export const CELSIUS_ROWS = 22;
-export const LONGEST_GAP = 23;
-/** Time and voltage of the last row but one and but two: rows at the end that turn out to be edge rows. */
-const SECOND_LAST_SECONDS = 24;
-const SECOND_LAST_VOLTS = 25;
-const THIRD_LAST_SECONDS = 26;
-const THIRD_LAST_VOLTS = 27;
-/** The row before the run, NaN where its border is none of current. */
-const BEFORE_SECONDS = 28;
-const BEFORE_VOLTS = 29;
-const START_EDGES = 30;
-/** 1 while every row so far is an edge row. */
-const EDGE_OPEN = 31;
-const INNER_FROM = 32;
-/** −Σ w²·(change before)·(change after), see `chargeMoved`: noise of the rows. */
-const NOISE = 33;
-/** First and last interval of the run and the change of current in it. */
-const FIRST_STEP = 34;
-const FIRST_CHANGE = 35;
-const LAST_STEP = 36;
-const LAST_CHANGE = 37;
-const SIZE = 38;
+import {
+  BEFORE_SECONDS,
+  BEFORE_VOLTS,
+  type Border,
+  CELSIUS_ROWS,
+  CHARGE_IN,
+  CHARGE_OUT,
+  EDGE_OPEN,
+  FIRST_AMPERES,
+  FIRST_CHANGE,
+  FIRST_ROW,
+  FIRST_STEP,
+  FIRST_VOLTS,
+  FROM,
+  INNER_FROM,
+  LAST_AMPERES,
+  LAST_CHANGE,
+  LAST_ROW,
+  LAST_STEP,
+  LAST_VOLTS,
+  LEAST_AMPERES,
+  LEAST_VOLTS,
+  LEAST_VOLTS_ROW,
+  LONGEST_GAP,
+  MOST_AMPERES,
+  MOST_VOLTS,
+  NOISE,
+  ROWS,
+  type Run,
+  SECOND_LAST_SECONDS,
+  SECOND_LAST_VOLTS,
+  SIZE,
+  START_EDGES,
+  SUM_AMPERES,
+  SUM_CELSIUS,
+  SUM_SQUARES,
+  SUM_VOLTS,
+  THIRD_LAST_SECONDS,
+  THIRD_LAST_VOLTS,
+  TO,
+  VARIANCE,
+  VOLT_SECONDS,
+} from "./run-slots.js";
 
 export const newRun = (): Run => new Float64Array(SIZE);
 
@@ -272,42 +263,6 @@ const MERGED_SUMS: readonly number[] = [
   SUM_CELSIUS,
   CELSIUS_ROWS,
 ];
-
-/** The row that follows a run, where there is one. */
-export interface Border {
-  readonly seconds: number;
-  readonly volts: number;
-  readonly amperes: number;
-  /** Whether the current changes here, so that rows beside it may hold means. */
-  readonly edge: boolean;
-}
-
-/** Rows at either end that may hold a mean, and the times that leave them out. */
-export interface RunEdges {
-  readonly edgeRowsAtStart: number;
-  readonly edgeRowsAtEnd: number;
-  readonly innerFromSeconds: number;
-  readonly innerToSeconds: number;
-}
-
-export function edgesOfRun(run: Run, border: Border | undefined, edgeSeconds: number): RunEdges {
-  const times = [run[TO]!, run[SECOND_LAST_SECONDS]!, run[THIRD_LAST_SECONDS]!];
-  const volts = [run[LAST_VOLTS]!, run[SECOND_LAST_VOLTS]!, run[THIRD_LAST_VOLTS]!];
-  const start = run[START_EDGES]!;
-  const free = Math.min(3, run[ROWS]! - start);
-  let end = 0;
-  while (border?.edge && end < free) {
-    const near = end < 2 && border.seconds - times[end]! <= edgeSeconds;
-    if (!near && volts[end] !== border.volts) break;
-    end++;
-  }
-  return {
-    edgeRowsAtStart: start,
-    edgeRowsAtEnd: end,
-    innerFromSeconds: run[EDGE_OPEN] === 1 ? run[TO]! : run[INNER_FROM]!,
-    innerToSeconds: end < 3 && end < run[ROWS]! ? times[end]! : run[FROM]!,
-  };
-}
 
 /** Sums of a run; the interval up to the border counts in charge, variance and longest gap. */
 export function totalsOfRun(run: Run, border: Border | undefined): SegmentTotals {

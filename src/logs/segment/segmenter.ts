@@ -4,7 +4,8 @@ import type { LogSegment } from "../segments.js";
 import { createHolding } from "./holding.js";
 import { createRowClasses, type RowClass } from "./row-class.js";
 import { type SegmentRule, segmentRule } from "./rule.js";
-import { addRows, newRun, type Run, startRun } from "./run.js";
+import { addRows, newRun, startRun } from "./run.js";
+import type { Run } from "./run-slots.js";
 
 /** Cuts a log into segments while it goes by. */
 export interface Segmenter {
