@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { dayNumber } from "../numeric/index.js";
 import { ratingStandards } from "../ratings/index.js";
 import { RIPPLE_LIMITS, type RippleLimitName } from "../vehicle/index.js";
