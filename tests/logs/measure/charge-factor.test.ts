@@ -1,4 +1,4 @@
-import { chargeFactor, chargeMoved, chargeMovedInSegments, type LogSeries } from "crankworthy/logs";
+import { analyseLog, chargeFactor, chargeMoved, chargeMovedInSegments, type LogSeries } from "crankworthy/logs";
 import { describe, expect, it } from "vitest";
 import { given, present, readVrla, SKIPPED, VRLA } from "../datasets.js";
 import { coverage, seeded } from "./recovery.js";
@@ -38,6 +38,43 @@ describe("charge factor", () => {
     expect(chargeFactor({ inAmpereHours: some, outAmpereHours: doubtful })).toMatchObject({
       code: "no-discharge",
     });
+  });
+
+  it("charges beyond any battery are data: a refusal, also through analyseLog", async () => {
+    const huge = { value: 2e14, standardUncertainty: 0 };
+    const some = { value: 1, standardUncertainty: 0.01 };
+    const notPlausible = { refused: true, code: "values-not-plausible" };
+    expect(chargeFactor({ inAmpereHours: huge, outAmpereHours: some })).toMatchObject(notPlausible);
+    expect(chargeFactor({ inAmpereHours: some, outAmpereHours: huge })).toMatchObject(notPlausible);
+    const unsure = { value: 1, standardUncertainty: 1e13 };
+    expect(chargeFactor({ inAmpereHours: unsure, outAmpereHours: some })).toMatchObject(notPlausible);
+    const totals = {
+      chargeInAmpereHours: 2e14,
+      chargeOutAmpereHours: 0,
+      chargeVarianceAmpereSecondsSquared: 0,
+      longestGapSeconds: 60,
+    };
+    expect(chargeMovedInSegments([{ fromSeconds: 0, toSeconds: 1, totals }])).toMatchObject(notPlausible);
+    const rows = ["Test Time / s,Voltage / V,Current / A", "0,12,900000", "900000000000,12,900000"];
+    const log = await analyseLog(rows.join("\n"), "bdf");
+    expect(log.charge).toMatchObject(notPlausible);
+    expect(log.chargeFactor).toMatchObject(notPlausible);
+    // Numbers that are none come from a program.
+    expect(() => chargeFactor({ inAmpereHours: { ...some, value: Number.NaN }, outAmpereHours: some })).toThrow(
+      RangeError,
+    );
+  });
+
+  it("counts the gaps of the segments that tell theirs", () => {
+    const totals = {
+      chargeInAmpereHours: 0,
+      chargeOutAmpereHours: 1,
+      chargeVarianceAmpereSecondsSquared: 0,
+      longestGapSeconds: 4000,
+    };
+    const plain = { fromSeconds: 0, toSeconds: 5000, totals };
+    const told = { ...plain, totals: { ...totals, gaps: 2, gapSeconds: 7000 } };
+    expect(given(chargeMovedInSegments([plain, told, told]))).toMatchObject({ gaps: 4, gapSeconds: 14_000 });
   });
 
   it("segments whose totals tell noise from load are as uncertain as the rows, others count all as noise", () => {

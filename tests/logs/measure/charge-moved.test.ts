@@ -87,6 +87,59 @@ describe("chargeMoved", () => {
     expect(share).toBeLessThan(0.99);
   });
 
+  it("what the current did in a gap is not known", () => {
+    // Ten minutes at 10 A, ten hours without a row, another minute.
+    const seconds = [...Array.from({ length: 11 }, (_, i) => 60 * i), 36_600, 36_660];
+    const log = series(
+      seconds,
+      seconds.map(() => -10),
+    );
+    const moved = given(chargeMoved(log));
+    expect(moved).toMatchObject({ gaps: 1, gapSeconds: 36_000, longestGapSeconds: 36_000 });
+    // Nothing may have flowed, or twice as much.
+    expect(moved.outAmpereHours.value).toBeCloseTo(610 / 6, 9);
+    expect(moved.outAmpereHours.standardUncertainty).toBeCloseTo(100 / Math.sqrt(3), 9);
+    expect(moved.inAmpereHours.standardUncertainty).toBe(0);
+    expect(given(chargeMoved(log, { mostGapSeconds: 36_000 })).outAmpereHours.standardUncertainty).toBe(0);
+  });
+
+  it("rows that come only on change, or slowly all the time, are no gaps", () => {
+    // A row a minute under load, every ten minutes at rest, and rows every two hours.
+    const sparse = [0, 60, 120, 180, 240, 840, 1440, 1500];
+    expect(
+      given(
+        chargeMoved(
+          series(
+            sparse,
+            sparse.map((t) => (t > 240 && t < 1500 ? 0 : -3)),
+          ),
+        ),
+      ),
+    ).toMatchObject({ gaps: 0, gapSeconds: 0 });
+    const slow = given(chargeMoved(series([0, 7200, 14_400, 21_600], [-1, -1, -1, -1])));
+    expect(slow.gaps).toBe(0);
+    expect(slow.outAmpereHours.standardUncertainty).toBe(0);
+  });
+
+  it("a gap covers any one current between nothing and twice that of its rows", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 2, noNaN: true }),
+        fc.double({ min: -50, max: -0.1, noNaN: true }),
+        fc.double({ min: 0.5, max: 1, noNaN: true }),
+        (share, first, ratio) => {
+          const second = first * ratio;
+          const log = series([0, 1, 2, 3, 10_003, 10_004], [first, first, first, first, second, second]);
+          const { outAmpereHours } = given(chargeMoved(log));
+          const truth = (-first * 3 - second - share * second * 10_000) / 3600;
+          expect(Math.abs(outAmpereHours.value - truth)).toBeLessThan(
+            1.96 * outAmpereHours.standardUncertainty,
+          );
+        },
+      ),
+    );
+  });
+
   it("counts only the time asked for and refuses too few rows and rows out of order", () => {
     const three = series([0, 3600, 7200], [-1, -1, -1]);
     expect(given(chargeMoved(three, { toSeconds: 3600 })).outAmpereHours.value).toBe(1);

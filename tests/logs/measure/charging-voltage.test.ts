@@ -49,6 +49,50 @@ describe("measureChargingVoltage", () => {
     expect(measureChargingVoltage(discharging)).toMatchObject({ code: "not-regulated" });
   });
 
+  it("overcharge at more than the limit all the time is a lower bound", () => {
+    const { normal } = seeded(3);
+    const seconds = Float64Array.from({ length: 600 }, (_, i) => i);
+    const volts = seconds.map(() => rounded(15.8 + 0.01 * normal(), 0.01));
+    const got = given(measureChargingVoltage({ seconds, volts, amperes: seconds.map(() => 25) }));
+    expect(got.bound).toBe("lower");
+    expect(got.regulatedVolts.value).toBeCloseTo(15.8, 2);
+    expect(got.meanAmperes).toBe(25);
+    expect(got).toMatchObject({ rows: 600, rowsPassedOver: 0, passedOverShare: 0, doubts: [] });
+    // A voltage that climbs is no plateau, whatever the current.
+    const climbing = seconds.map((t) => 13.2 + t / 600);
+    expect(
+      measureChargingVoltage({ seconds, volts: climbing, amperes: seconds.map(() => 25) }),
+    ).toMatchObject({ code: "not-regulated" });
+    expect(given(measureChargingVoltage(drive(2, 0, 10, 30))).bound).toBe("two-sided");
+  });
+
+  it("says when the voltage is regulated only part of the time", () => {
+    const seconds = Float64Array.from({ length: 600 }, (_, i) => i);
+    const on = (t: number, from: number) => t < from || Math.floor(t / 10) % 2 === 0;
+    const flapping = (from: number): LogSeries => ({
+      seconds,
+      volts: seconds.map((t) => (on(t, from) ? 14.2 : 12.5)),
+      amperes: seconds.map((t) => (on(t, from) ? 8 : -12)),
+    });
+    const got = given(measureChargingVoltage(flapping(0)));
+    expect(got.regulatedVolts.value).toBeCloseTo(14.2, 6);
+    expect(got.passedOverShare).toBe(0.5);
+    expect(got.doubts).toEqual(["not-regulated-all-the-time"]);
+    expect(got.meanAmperes).toBe(8);
+    expect(got.meanAmperesOfAll).toBe(-2);
+    // Flapping in the last eighth alone: half of that is under a tenth of all.
+    expect(given(measureChargingVoltage(flapping(525))).doubts).toEqual([]);
+    // The first minute after a start does not count, nor does a current that is still above the limit.
+    const start = {
+      seconds,
+      volts: seconds.map((t) => (t < 59 ? 12.4 : 14.2)),
+      amperes: seconds.map((t) => (t < 59 ? -20 : t < 300 ? 30 : 6)),
+    };
+    const started = given(measureChargingVoltage(start));
+    expect(started.doubts).toEqual([]);
+    expect(started.passedOverShare).toBe(0.5);
+  });
+
   it("refuses a slope from too little change of temperature, and without temperature", () => {
     expect(given(measureChargingVoltage(drive(3, -0.01, 20, 26))).slopeVoltsPerKelvin).toMatchObject({
       code: "temperature-range-too-small",

@@ -130,6 +130,26 @@ describe("measureCrank", () => {
     expect(measureCrank(cut(0, 3))).toMatchObject({ code: "too-few-rows" });
   });
 
+  it("where the lowest row is the last under load, the release does not count as recovery", () => {
+    // A load test at 100 Hz: 12.6 V, sagging from 10.4 V to 9.9 V in five seconds, released.
+    const seconds = Float64Array.from({ length: 800 }, (_, i) => i / 100);
+    const volts = seconds.map((t) => (t < 1 || t >= 6 ? 12.6 : 10.4 - 0.1 * (t - 1)));
+    const amperes = seconds.map((t) => (t < 1 || t >= 6 ? 0 : -200 - (t - 1)));
+    const got = given(measureCrank({ seconds, volts, amperes }));
+    expect(got.minimumVolts.value).toBeCloseTo(9.901, 3);
+    // A hundredth of a second more of the sag, 1 mV.
+    expect(got.minimumVolts.standardUncertainty).toBeLessThan(0.002);
+    expect(got.minimumVolts.standardUncertainty).toBeGreaterThan(0.0005);
+    expect(got.current!.peakAmperes.standardUncertainty).toBeLessThan(0.02);
+  });
+
+  it("a dip of one row is as uncertain as its depth", () => {
+    const seconds = Float64Array.from({ length: 100 }, (_, i) => i / 100);
+    const volts = seconds.map((_, i) => (i === 50 ? 9.6 : 12.6));
+    const got = given(measureCrank({ seconds, volts }));
+    expect(got.minimumVolts.standardUncertainty).toBeGreaterThan(1.5);
+  });
+
   it("with current: peak, level and total resistance", () => {
     const got = given(measureCrank(log(CRANK, 500, 2, 0.002, true)));
     const current = got.current!;

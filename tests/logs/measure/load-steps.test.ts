@@ -120,6 +120,60 @@ describe("load steps", () => {
     expect(given(combineLoadSteps(steps)).resistanceOhms.standardUncertainty).toBeCloseTo(0.0002, 6);
   });
 
+  it("steps without noise that disagree are as uncertain as they scatter", () => {
+    const { steps } = given(
+      measureLoadSteps(battery({ hertz: 100, ohms: 0.01, polarisationOhms: 0, tauSeconds: 1 }), OPTIONS),
+    );
+    const step = steps[0]!;
+    const noNoise = { noise: 0, resolution: 0, gain: 0 };
+    const made = [11.9, 20, 31, 44, 60, 72, 85].map((milliohms, i) => {
+      const drift = i === 6 ? 0 : 1e-5;
+      return {
+        ...step,
+        resistanceOhms: { value: milliohms / 1000, standardUncertainty: drift },
+        contributionsOhms: { ...noNoise, drift },
+      };
+    });
+    const all = given(combineLoadSteps(made));
+    expect(all.consistent).toBe(false);
+    // Mean 46.3 mΩ, standard deviation 27.0 mΩ of seven.
+    expect(all.resistanceOhms.value).toBeCloseTo(0.0463, 4);
+    expect(all.resistanceOhms.standardUncertainty).toBeCloseTo(0.027 / Math.sqrt(7), 4);
+    for (const one of made)
+      expect(Math.abs(one.resistanceOhms.value - all.resistanceOhms.value)).toBeLessThan(
+        4 * all.resistanceOhms.standardUncertainty,
+      );
+  });
+
+  it("the interval holds the truth where steps scatter more than they say", () => {
+    const { steps } = given(
+      measureLoadSteps(battery({ hertz: 100, ohms: 0.01, polarisationOhms: 0, tauSeconds: 1 }), OPTIONS),
+    );
+    const share = coverage(300, (seed) => {
+      const random = seeded(seed);
+      const made = Array.from({ length: 30 }, () => {
+        const noise = 1e-5 * 10 ** (2 * random.even());
+        const value = 0.02 + Math.hypot(noise, 0.001) * random.normal();
+        return {
+          ...steps[0]!,
+          resistanceOhms: { value, standardUncertainty: noise },
+          contributionsOhms: { noise, resolution: 0, drift: 0, gain: 0 },
+        };
+      });
+      return { truth: 0.02, got: given(combineLoadSteps(made)).resistanceOhms };
+    });
+    expect(share).toBeGreaterThan(0.91);
+    expect(share).toBeLessThan(0.99);
+  });
+
+  it("combines more steps than a call has arguments", () => {
+    const { steps } = given(
+      measureLoadSteps(battery({ hertz: 100, ohms: 0.01, polarisationOhms: 0, tauSeconds: 1 }), OPTIONS),
+    );
+    const many = Array.from({ length: 200_000 }, (_, i) => steps[i % steps.length]!);
+    expect(given(combineLoadSteps(many)).steps).toBe(200_000);
+  });
+
   it("steps that disagree are said to", () => {
     const { steps } = given(
       measureLoadSteps(

@@ -119,6 +119,19 @@ describe("measureSettledDraw", () => {
     expect(got.settleMinutes.value).toBeCloseTo(30, 1);
   });
 
+  it("a week under noise as large as the draw settles", () => {
+    for (const seed of [1, 2, 3, 4, 5]) {
+      const { normal } = seeded(seed);
+      const seconds = Float64Array.from({ length: 7 * 1440 }, (_, i) => 60 * i);
+      const amperes = seconds.map(() => -0.05 + 0.06 * normal());
+      const got = given(measureSettledDraw({ seconds, volts: seconds.map(() => 12.6), amperes }));
+      expect(Math.abs(got.drawAmperes.value - 0.05)).toBeLessThan(2.5 * got.drawAmperes.standardUncertainty);
+      expect(got.drawAmperes.standardUncertainty).toBeLessThan(0.005);
+      expect(got.wakeUps.length).toBeLessThan(3);
+      expect(got.settleMinutes.value).toBeLessThan(20);
+    }
+  });
+
   it("refuses a short log, wide gaps and a charger", () => {
     expect(measureSettledDraw(parked({ minutes: 14, stages: STAGES }))).toMatchObject({ code: "too-short" });
     const series = parked({ minutes: 90, stages: STAGES });

@@ -290,6 +290,25 @@ describe("JSON Lines", () => {
     expect(volts).toEqual([12, Number.NaN, 12]);
   });
 
+  it("a cell nested thousands deep is named, not printed", async () => {
+    const deep = `${"[".repeat(5000)}${"]".repeat(5000)}`;
+    const cases = [
+      [deep, "an array"],
+      ['{"a":1}', "an object"],
+      ["true", "true"],
+      ['"12V"', '"12V"'],
+    ];
+    for (const [cell, received] of cases)
+      await expect(readAll(`${head}{"t":1,"v":${cell}}\n`, format)).rejects.toMatchObject({
+        code: "bad-cell",
+        row: 2,
+        line: 2,
+        column: "v",
+        byteOffset: bytes(head),
+        received,
+      });
+  });
+
   it("a key that no row has is a mistake, not a log without samples", async () => {
     await expect(readAll('{"t":0,"V":12}\n{"t":1,"u":12}\n', format)).rejects.toMatchObject({
       code: "missing-column",
