@@ -16,11 +16,22 @@ export function ageLines({ age }: Evaluation, messages: Voice): ReportLine[] {
   for (const { from, to, ageDays, scheme, reasons } of readings.slice(0, MOST_READINGS)) {
     const period = from === to ? messages.day(from) : fill(messages, "period", { from, to });
     const parameters = { period, age: ageText(ageDays, messages), scheme, reasons: reasons.join(", ") };
-    lines.push(line(fill(messages, "reading", parameters), "item"));
+    lines.push(
+      line(fill(messages, "reading", parameters), "item", {
+        "age.reading": `${from}..${to}`,
+        // The only reading is all readings together.
+        ...(!ambiguous && { "age.oldest": ageDays.upper, "age.youngest": ageDays.lower }),
+        ...(ambiguous && { "age.ofReading": ageDays.upper }),
+      }),
+    );
   }
   const more = readings.length - MOST_READINGS;
   if (more > 0) lines.push(line(fill(messages, "more", { n: more }), "item"));
-  if (ambiguous) lines.push(line(fill(messages, "overall", { age: ageText(age.ageDays, messages) })));
+  if (ambiguous) {
+    const { upper, lower } = age.ageDays;
+    const figures = { "age.oldest": upper, "age.youngest": lower };
+    lines.push(line(fill(messages, "overall", { age: ageText(age.ageDays, messages) }), "text", figures));
+  }
   if (excluded.length > 0) lines.push(line(fill(messages, "ruledOut", { n: excluded.length })));
   for (const note of notes) lines.push(line(fill(messages, "note", { note })));
   return lines;

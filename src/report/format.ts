@@ -114,9 +114,18 @@ export function fillTemplate(messages: Voice, template: string, parameters: Para
     if (given === undefined) return "?";
     if (kind === "#") return plural(given, unit, messages);
     if (typeof given === "number") return quantity(given, unit, messages);
+    if (unit === "s") return messages.asIs(clean(given));
     if (unit === "date") return messages.day(clean(given));
-    return unit === "w" ? words(given, messages) : clean(given);
+    return unit === "w" ? words(given, messages) : inOrder(clean(given), messages);
   });
+}
+
+// In a text from right to left a minus sign, a code such as 2024-12 and a formula would be turned round; the mark U+200E
+// before them keeps their order. What the library wrote itself lost its marks when it was cleaned.
+function inOrder(text: string, { direction }: Voice): string {
+  if (direction === "ltr") return text;
+  const signed = text.replace(/(?<![\p{L}\p{N}\p{M}])(?=[-−]\d)/gu, "\u200e");
+  return /^[\d(][^\p{Script=Arabic}\p{Script=Hebrew}]*$/u.test(signed) ? `\u200e${signed}` : signed;
 }
 
 /** Fills a phrase of the catalogue. */

@@ -5,6 +5,9 @@ export const english: Messages = {
   language: "en-GB",
   direction: "ltr",
   comma: ", ",
+  semicolon: "; ",
+  sentence: [".", " "],
+  firstDay: "1",
   chance: ["{n} in 100", "{n} in 1000", "more than 999 in 1000", "less than 1 in 1000"],
   question: {
     what: "What is it?",
@@ -583,16 +586,16 @@ export const english: Messages = {
     "prorated-from-purchase": "{used:n} of {whole:n} {unit:w} used since purchase, counted by {monthCount:w}",
     "prorated-from-end-of-free-period":
       "{used:n} of {whole:n} {unit:w} used, the first {freeUntil:n} free, counted by {monthCount:w}",
-    "step-schedule": "{rebatePercent} % from month {fromMonth:n} on",
+    "step-schedule": "{rebatePercent:s} % from month {fromMonth:n} on",
     "price-less-rebate": "its price less the rebate",
     "no-charge": "at no charge",
     "core-deposit-due": "until an old battery is handed in",
     "core-deposit-refunded": "refunded for the old battery",
     "core-deposit-waived": "the failed battery is the core",
-    "tax-on-charge": "{ratePercent} % on {taxed} {currency}",
+    "tax-on-charge": "{ratePercent:s} % on {taxed:s} {currency}",
     "tax-on-charge-plus-retained-value":
-      "{ratePercent} % on {taxed} {currency}, value of the old battery included",
-    "cash-rounding": "cash, to {cashIncrement} {currency}",
+      "{ratePercent:s} % on {taxed:s} {currency}, value of the old battery included",
+    "cash-rounding": "cash, to {cashIncrement:s} {currency}",
     total: "",
   },
   word: {
@@ -758,6 +761,7 @@ export const english: Messages = {
     atLeast: "at least {value}",
     atMost: "at most {value}",
     anything: "anything from empty to full",
+    group: "{name}:",
     unknown: "Not known.",
     none: "Not measured.",
     charge: "About {share:c} ({interval}), by {from:w}.",
@@ -816,5 +820,8 @@ export const english: Messages = {
     byChemistry: "Kind",
     byRatingStandard: "Rating standard",
     byFinding: "Noticed",
+    pictures: "Pictures",
+    step: "Step {n:n}",
+    stepsInBrackets: "Numbers in brackets name the steps at the end of the page that the figures come from.",
   },
 };

@@ -189,6 +189,7 @@ export type Phrase =
   | "atLeast"
   | "atMost"
   | "anything"
+  | "group"
   | "unknown"
   | "none"
   | "charge"
@@ -241,12 +242,15 @@ export type Phrase =
   | "byAction"
   | "byChemistry"
   | "byRatingStandard"
-  | "byFinding";
+  | "byFinding"
+  | "pictures"
+  | "step"
+  | "stepsInBrackets";
 
 /**
  * Everything a report says, in one language. A template holds `{name}`, formatted as `{name:unit}` says: `V A Ah min
  * h °C % mA mV mΩ m m³ m³/h cm²` with the unit, `%1` percent with a decimal, `c` a share of charge shown within 0..100 %, `-V` with the sign
- * turned, `g` gravity, `n` whole number, `d` one decimal, `p` probability, `w` codes put into words, `date` a calendar day. `{name#one=day|other=days}` is the form that the language's plural rule (Intl.PluralRules) picks for the number. `[…]` is left out when a name in it has no value.
+ * turned, `g` gravity, `n` whole number, `d` one decimal, `p` probability, `w` codes put into words, `s` a decimal in text as it is, `date` a calendar day. `{name#one=day|other=days}` is the form that the language's plural rule (Intl.PluralRules) picks for the number. `[…]` is left out when a name in it has no value.
  */
 export interface Messages {
   /** BCP 47 tag: decides marks in numbers, the form of dates and plurals. */
@@ -254,6 +258,12 @@ export interface Messages {
   readonly direction: "ltr" | "rtl";
   /** Between the entries of a list, with its blank. */
   readonly comma: string;
+  /** Between parts of a list that hold commas themselves, with its blank. */
+  readonly semicolon: string;
+  /** Ends a title that a sentence follows, and what stands between two sentences. */
+  readonly sentence: readonly [end: string, between: string];
+  /** How the first day of a month is written before the month's name. */
+  readonly firstDay: string;
   /** Probability: of 100, of 1000, above 999 and below 1 of 1000; `{n}` is the count. */
   readonly chance: readonly [hundred: string, thousand: string, above: string, below: string];
   readonly question: Readonly<Record<Question, string>>;
@@ -277,4 +287,9 @@ export interface Messages {
   readonly explanation: Readonly<Record<ExplanationCode, string>>;
   readonly word: Readonly<Record<Word, string>>;
   readonly phrase: Readonly<Record<Phrase, string>>;
+  /**
+   * Why a computation was refused and what would help, by the refusal's code, without placeholders. English leaves it out:
+   * a refusal brings its English along, which also stands in for a code that is not listed.
+   */
+  readonly refusal?: Readonly<Partial<Record<string, readonly [reason: string, wouldHelp: string]>>>;
 }

@@ -1,4 +1,4 @@
-import type { AbilitySection, Evaluation } from "../evaluate/index.js";
+import type { AbilitySection, Evaluation, NamedRefusal } from "../evaluate/index.js";
 import { type Estimate, interval95 } from "../numeric/index.js";
 import type { Finding, Severity } from "../verdict/index.js";
 import { ageLines } from "./age.js";
@@ -73,9 +73,7 @@ export function reportSections(
   add("warranty", warrantyLines(evaluation, messages));
   add(
     "refused",
-    refusals.map(({ about, reason, wouldHelp }) =>
-      line(fill(messages, "refusal", { about, reason, wouldHelp }), "item"),
-    ),
+    refusals.map((one) => line(refusalText(one, messages), "item")),
   );
   if (derivation) add("derivation", derivationLines(derivation, messages, sources));
   return found;
@@ -87,7 +85,15 @@ export function findingText({ code, evidence, limit }: Finding, messages: Messag
 }
 
 function sentence([title, meaning]: Sentence, messages: Voice, parameters: Parameters = {}): string {
-  return meaning ? `${title}. ${fillTemplate(messages, meaning, parameters)}` : `${title}.`;
+  const [end, between] = messages.sentence;
+  return title + end + (meaning ? between + fillTemplate(messages, meaning, parameters) : "");
+}
+
+function refusalText({ about, code, reason, wouldHelp }: NamedRefusal, messages: Voice): string {
+  const { refusal = {} } = messages;
+  const own = Object.hasOwn(refusal, code) ? refusal[code] : undefined;
+  const [why, help] = own ?? [reason, wouldHelp];
+  return fill(messages, "refusal", { about, reason: why, wouldHelp: help });
 }
 
 function titleLines({ id, inspectedOn }: Evaluation, messages: Voice): ReportLine[] {
@@ -223,7 +229,9 @@ function findingLines({ findings }: Evaluation, messages: Voice): ReportLine[] {
     const items = findings
       .filter((one) => one.severity === severity)
       .map((one) => line(findingText(one, messages), "item"));
-    return items.length > 0 ? [line(messages.severity[severity], "group"), ...items] : [];
+    return items.length > 0
+      ? [line(fill(messages, "group", { name: messages.severity[severity] }), "group"), ...items]
+      : [];
   });
 }
 
@@ -239,7 +247,7 @@ function stepLines({ nextSteps, chargePlan }: Evaluation, messages: Voice): Repo
       : stop.find((one) => one.code === "longest-slow-charge")?.value;
     const limits = Object.fromEntries(stop.map((one) => [one.code, one.value]));
     return line(
-      `${text} ${fill(messages, "chargePlan", { ...limits, ceilingVolts, judgeAfterHours, longest })}`,
+      `${text}${messages.sentence[1]}${fill(messages, "chargePlan", { ...limits, ceilingVolts, judgeAfterHours, longest })}`,
       "step",
     );
   });

@@ -20,24 +20,45 @@ export function derivationLines(
 }
 
 function stepText(step: DerivationStep, messages: Voice, sources: ReportSources): string {
-  const { quantity, formula, inputs, result, unit, standardUncertainty, source, standing } = step;
-  const given = Object.entries(inputs)
+  const given = inputTexts(step, messages).map(([, text]) => text);
+  return [
+    clean(`${step.quantity} = ${step.formula}`),
+    ...(given.length > 0 ? [clean(given.join("; "))] : []),
+    stepResult(step, messages),
+    stepSource(step, messages, sources),
+  ].join("\n");
+}
+
+/** `name = number` for each input that says something, with the number itself. */
+export function inputTexts(
+  { inputs }: DerivationStep,
+  messages: Voice,
+): [value: number | string, text: string][] {
+  return Object.entries(inputs)
     .filter(([, value]) => value !== "")
-    .map(
-      ([name, value]) => `${name}\u00a0=\u00a0${typeof value === "number" ? short(value, messages) : value}`,
-    )
-    .join("; ");
+    .map(([name, value]) => [
+      value,
+      `${name}\u00a0=\u00a0${typeof value === "number" ? short(value, messages) : value}`,
+    ]);
+}
+
+/** `= result ± uncertainty unit`. */
+export function stepResult({ result, standardUncertainty, unit }: DerivationStep, messages: Voice): string {
+  return fill(messages, "stepResult", {
+    result: resultText(result, standardUncertainty, messages),
+    unit: unit === "1" ? "" : unit,
+  });
+}
+
+/** The source of a step with edition, locator and standing. */
+export function stepSource(
+  { source, standing }: DerivationStep,
+  messages: Voice,
+  sources: ReportSources,
+): string {
   const known = Object.hasOwn(sources, source) ? sources[source] : undefined;
   const { title, edition, locator }: Partial<Source> = known ?? { title: source };
-  return [
-    clean(`${quantity} = ${formula}`),
-    ...(given ? [clean(given)] : []),
-    fill(messages, "stepResult", {
-      result: resultText(result, standardUncertainty, messages),
-      unit: unit === "1" ? "" : unit,
-    }),
-    fill(messages, "stepSource", { title, edition, locator, standing }),
-  ].join("\n");
+  return fill(messages, "stepSource", { title, edition, locator, standing });
 }
 
 // JCGM 100 §7.2.6: the uncertainty with two significant digits, the result to the same decimal.

@@ -21,9 +21,38 @@ export function columns(text: string): number {
   return count;
 }
 
+// Scripts written without blanks, which may be broken between any two characters; Hangul has blanks.
+const WITHOUT_BLANKS =
+  /[\u2e80-\u312f\u3190-\ua4cf\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{20000}-\u{3fffd}]/u;
+// But closing marks, small kana and the like begin no line, and opening brackets end none.
+const NOT_FIRST =
+  /[、。，．・：；？！‥…）］｝〕〉》」』】％℃～〜々ーゝゞヽヾぁぃぅぇぉっゃゅょゎァィゥェォッャュョヮヵヶ),.:;?!%\]}\u00a0\p{M}]/u;
+const NOT_LAST = /[（［｛〔〈《「『【([{\u00a0]/u;
+
+/** Parts of a word that stay together: all of it, but for scripts that are written without blanks. */
+function unbroken(word: string): string[] {
+  if (!WITHOUT_BLANKS.test(word)) return [word];
+  const parts: string[] = [];
+  let before = "";
+  for (const character of word) {
+    const together =
+      NOT_FIRST.test(character) ||
+      NOT_LAST.test(before) ||
+      // 2025年, 50～60 Ah
+      (/\d/.test(before) && WITHOUT_BLANKS.test(character)) ||
+      /\d[～〜]$/.test(parts.at(-1) ?? "") ||
+      !(WITHOUT_BLANKS.test(before) || WITHOUT_BLANKS.test(character));
+    if (before !== "" && together) parts[parts.length - 1] += character;
+    else parts.push(character);
+    before = character;
+  }
+  return parts;
+}
+
 /**
  * Breaks a text into lines of at most `width` columns. Breaks at blanks, not at no-break spaces, which come out as
- * blanks, and at newlines; a word that is too long is cut.
+ * blanks, at newlines, and between ideographs and kana, where no closing mark may begin a line and no opening bracket
+ * end one; what is too long is cut.
  *
  * @param first what the first line begins with, `rest` the others; same number of columns
  */
@@ -39,15 +68,16 @@ export function wrap(text: string, width: number, first = "", rest = " ".repeat(
   };
   for (const part of text.split("\n")) {
     if (used > 0) flush();
-    for (const word of part.split(" ")) place(word);
+    for (const word of part.split(" "))
+      for (const [index, piece] of unbroken(word).entries()) place(piece, index === 0 ? 1 : 0);
   }
   flush();
   return lines.map((one) => one.replace(/\u00a0/g, " ").trimEnd());
 
-  function place(word: string): void {
+  function place(word: string, blank: 0 | 1): void {
     const size = columns(word);
-    if (used > 0 && used + 1 + size > room) flush();
-    if (used > 0) {
+    if (used > 0 && used + blank + size > room) flush();
+    if (used > 0 && blank === 1) {
       line += " ";
       used++;
     }

@@ -61,7 +61,7 @@ export function layOutTicket(sections: readonly ReportSection[], width = 42): st
       return [
         ...wrap(heading, width),
         ...lines.flatMap(({ kind, text }) => {
-          if (kind === "group") return wrap(`${text}:`, width, "  ");
+          if (kind === "group") return wrap(text, width, "  ");
           if (kind === "text") return wrap(text, width, "  ");
           return wrap(text, width, kind === "step" ? `  ${++step}. ` : "  - ");
         }),

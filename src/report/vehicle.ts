@@ -9,16 +9,27 @@ export function vehicleLines({ vehicle }: Evaluation, messages: Voice): ReportLi
   const { starting, charging, draw } = vehicle;
   const lines: ReportLine[] = [];
   for (const part of [starting, charging, draw])
-    for (const one of part?.readings ?? []) lines.push(line(readingText(one, messages), "item"));
+    for (const one of part?.readings ?? [])
+      lines.push(
+        line(readingText(one, messages), "item", {
+          "vehicle.margin": one.margin.value,
+          "vehicle.probabilityWithin": one.probabilityWithin,
+        }),
+      );
   if (draw?.standingTime) {
     const { lower, upper } = draw.standingTime.interval;
     lines.push(
-      line(fill(messages, "standing", { span: range({ lower, upper }, "d", messages), count: upper })),
+      line(
+        fill(messages, "standing", { span: range({ lower, upper }, "d", messages), count: upper }),
+        "text",
+        { "vehicle.standingDaysLeast": lower, "vehicle.standingDaysMost": upper },
+      ),
     );
   }
   if (draw?.flatBattery) {
     const { code, drainSufficesProbability: probability } = draw.flatBattery;
-    lines.push(line(fill(messages, "flatBattery", { code, probability })));
+    const figures = { "vehicle.drainSuffices": probability };
+    lines.push(line(fill(messages, "flatBattery", { code, probability }), "text", figures));
   }
   return lines.length > 0 ? lines : [line(messages.phrase.none)];
 }
@@ -34,8 +45,9 @@ function readingText(reading: VehicleReading, messages: Voice): string {
     outcome,
     probability: probabilityWithin,
   });
-  const more = sourcesAgree ? "" : ` ${messages.phrase.otherSources}`;
-  const care = doubts.length > 0 ? ` ${fill(messages, "care", { doubts: doubts.join(", ") })}` : "";
+  const [, between] = messages.sentence;
+  const more = sourcesAgree ? "" : between + messages.phrase.otherSources;
+  const care = doubts.length > 0 ? between + fill(messages, "care", { doubts: doubts.join(", ") }) : "";
   return text + more + care;
 }
 
@@ -46,7 +58,10 @@ export function causeLines({ causes }: Evaluation, messages: Voice): ReportLine[
       fill(messages, "because", {
         cause: messages.cause[code],
         support: messages.support[support],
-        findings: because.length > 0 ? because.map((one) => messages.finding[one][0]).join("; ") : undefined,
+        findings:
+          because.length > 0
+            ? because.map((one) => messages.finding[one][0]).join(messages.semicolon)
+            : undefined,
       }),
       "item",
     ),

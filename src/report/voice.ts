@@ -58,7 +58,8 @@ export function voiceOf(messages: Messages | Voice): Voice {
         numberingSystem: "latn",
         timeZone: "UTC",
       });
-      return days.format(number * MILLISECONDS_PER_DAY);
+      const written = days.format(number * MILLISECONDS_PER_DAY);
+      return written.replace(/^1(?=\s)/, messages.firstDay);
     },
     pluralForm(count) {
       plurals ??= new Intl.PluralRules(language);

@@ -26,7 +26,8 @@ export function warrantyLines({ warranty }: Evaluation, messages: Voice): Report
   const { currency, shelfAge, replacementCover, alternatives, outcome } = settlement;
   if (shelfAge)
     lines.push(line(fill(messages, "shelf", { lower: shelfAge.lowerDays, upper: shelfAge.upperDays })));
-  for (const one of settlement.lines) lines.push(line(amountText(one, currency, messages), "item"));
+  for (const one of settlement.lines)
+    lines.push(line(amountText(one, currency, messages), "item", { [`warranty.${one.kind}`]: one.amount }));
   if (replacementCover) lines.push(line(fill(messages, "replacement", { ...replacementCover })));
   if (alternatives)
     for (const [phrase, one] of [
@@ -40,7 +41,7 @@ export function warrantyLines({ warranty }: Evaluation, messages: Voice): Report
           total: money(one.total, messages),
           currency,
         };
-        lines.push(line(fill(messages, phrase, parameters)));
+        lines.push(line(fill(messages, phrase, parameters), "text", { "warranty.total": one.total }));
       }
       term(one);
       if (outcome === "cannot-tell") reasons(one.reasons);
@@ -57,6 +58,8 @@ export function warrantyLines({ warranty }: Evaluation, messages: Voice): Report
             // After the end of the term, or under a longer legal period, the share says nothing.
             ...(elapsed && elapsed.used <= elapsed.whole && elapsed),
           }),
+          "text",
+          elapsed && elapsed.used <= elapsed.whole ? { "warranty.used": elapsed.used } : undefined,
         ),
       );
   }

@@ -9,6 +9,7 @@ import type { Source } from "./source.js";
 import { StreamError } from "./stream-error.js";
 import type { TextInput } from "./text-input.js";
 import { transcode, UNIT_BYTES } from "./transcode.js";
+import { createTurns } from "./turn.js";
 
 /** Whole lines of a text, with their line ends (the last line of a text may have none). */
 export interface TextPiece {
@@ -28,6 +29,7 @@ export interface TextPiece {
  * text: bytes that are no UTF-8, a NUL, another encoding than the one asked for, a truncated or altered gzip file and a
  * line beyond the limit all throw, with the place. A line ends with `\n` or `\r\n`; where the first one ends with `\r` alone, all do, and pieces
  * have `\n` in its place. Where pieces end depends on the text and the options only, not on the chunks it arrives in.
+ * Text that is there already is handed out with pauses, so that timers and the signal get their turn every 10 ms or so.
  * A source is opened by the first `next()` and closed by the end, an error, the signal, or a consumer that stops early.
  *
  * @param input the text, its bytes, `{ path }`, a `file:` URL, a Node or Web stream, an iterable of chunks
@@ -83,7 +85,9 @@ async function* pieces(
     if (encoding !== "utf-8") source = transcode(source, encoding, mark);
 
     const cutter = createLineCutter(settings, mark, UNIT_BYTES[encoding]);
+    const turns = createTurns();
     for (;;) {
+      if (turns.due()) await watch.wait(turns.take());
       const chunk = await watch.wait(source.next());
       let from = 0;
       do {
@@ -96,6 +100,7 @@ async function* pieces(
           const { text, byteOffset, firstLine } = piece;
           yield { text, byteOffset, firstLine, encoding };
           signal?.throwIfAborted();
+          if (turns.due()) await watch.wait(turns.take());
         }
       } while (chunk && from < chunk.length);
       if (!chunk) break;

@@ -9,7 +9,7 @@ describe("renderMarkdown", () => {
     expect(lines.filter((one) => one.startsWith("# "))).toEqual(["# Battery inspection"]);
     expect(lines.filter((one) => one.startsWith("## "))).toHaveLength(10);
     expect(lines).toContain(`1. ${english.nextStep["take-back"]}`);
-    expect(lines).toContain("**Defects**");
+    expect(lines).toContain("**Defects:**");
     expect(lines).toContain("- To pay: 98.16 USD");
   });
 

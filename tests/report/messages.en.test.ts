@@ -3,7 +3,7 @@ import type { LoadTestFault as BenchFault } from "crankworthy/bench";
 import { english, renderTicket } from "crankworthy/report";
 import { findingCodes, rules } from "crankworthy/verdict";
 import { describe, expect, it } from "vitest";
-import type { LoadTestFault, Messages } from "../../src/report/messages.js";
+import type { LoadTestFault } from "../../src/report/messages.js";
 import { evaluations, foundByHand } from "./records.js";
 
 // Both directions: a fault that bench adds or drops is a compile error here.
@@ -71,7 +71,7 @@ describe("the English catalogue", () => {
         if (meaning) expect(meaning).toMatch(/[.\]]$/);
       }
     }
-    const whole: (keyof Messages)[] = ["caution", "nextStep", "eligibility", "outcome", "settlement"];
+    const whole = ["caution", "nextStep", "eligibility", "outcome", "settlement"] as const;
     for (const part of whole) for (const text of Object.values(english[part])) expect(text).toMatch(/\.$/);
   });
 
@@ -79,7 +79,7 @@ describe("the English catalogue", () => {
     for (const [path, text] of texts(english)) {
       expect(
         text.replace(
-          /\{[\w-]+(:(V|-V|A|mA|mV|mΩ|min|h|m|m³|m³\/h|cm²|°C|%|%1|c|g|n|d|p|w|date)|#[^{}]+)?\}/g,
+          /\{[\w-]+(:(V|-V|A|mA|mV|mΩ|min|h|m|m³|m³\/h|cm²|°C|%|%1|c|g|n|d|p|w|s|date)|#[^{}]+)?\}/g,
           "",
         ),
         path,

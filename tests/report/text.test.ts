@@ -36,6 +36,44 @@ describe("wrap", () => {
     expect(wrap("電池電池電池", 5)).toEqual(["電池", "電池", "電池"]);
   });
 
+  it("breaks a script without blanks anywhere, so that a number in it leaves no hole", () => {
+    expect(wrap("端子間で 12.62\u00a0V です。満充電です。", 16)).toEqual([
+      "端子間で 12.62 V",
+      "です。満充電で",
+      "す。",
+    ]);
+  });
+
+  it("begins no line with a closing mark and ends none with an opening one", () => {
+    expect(wrap("充電してください。次に", 16)).toEqual(["充電してくださ", "い。次に"]);
+    expect(wrap("ここは「満充電」です", 8)).toEqual(["ここは", "「満充", "電」です"]);
+    expect(wrap("あいうバッテリー", 14)).toEqual(["あいうバッテ", "リー"]);
+    const japanese = fc.array(fc.constantFrom(..."電池のー、。「」（）っょ1A "), { maxLength: 80 });
+    fc.assert(
+      fc.property(japanese, fc.integer({ min: 20, max: 60 }), (characters, width) => {
+        // What cannot be kept together must be cut.
+        const text = characters
+          .join("")
+          .replace(/[ー、。「」（）っょ]{3,}/g, "。")
+          .trim();
+        const lines = wrap(text, width);
+        for (const line of lines.slice(1)) expect(line).not.toMatch(/^[、。」）ーっょ]/);
+        for (const line of lines.slice(0, -1)) expect(line).not.toMatch(/[「（]$/);
+      }),
+    );
+  });
+
+  it("keeps a number with its counter, and a range of numbers, in one line", () => {
+    expect(wrap("製造 2022年3月1日", 14)).toEqual(["製造 2022年3月", "1日"]);
+    expect(wrap("容量は 50～60\u00a0Ah", 14)).toEqual(["容量は", "50～60 Ah"]);
+    expect(wrap("2022年3月～2024年3月", 14)).toEqual(["2022年3月～", "2024年3月"]);
+  });
+
+  it("leaves a word of Hangul, emoji or Latin letters whole", () => {
+    expect(wrap("배터리 시험", 8)).toEqual(["배터리", "시험"]);
+    expect(wrap("ab cdefg", 6)).toEqual(["ab", "cdefg"]);
+  });
+
   it("keeps the width and loses no character", () => {
     fc.assert(
       fc.property(anyText.map(clean), fc.integer({ min: 10, max: 60 }), (text, width) => {

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { Readable } from "node:stream";
 import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
-import { type ReadProgress, readText, type TextChunk } from "crankworthy/streams";
+import { type ReadProgress, readText, type TextChunk, type TextInput } from "crankworthy/streams";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bytesOf, collect, failure } from "./collect.js";
 
@@ -261,6 +261,37 @@ describe("signal", () => {
     controller.abort(reason);
     expect(closed()).toBe(true);
     await expect(reading.next()).rejects.toBe(reason);
+  });
+
+  it.each<[string, () => TextInput]>([
+    ["text", () => "0,12.6\n".repeat(1e7)],
+    ["bytes", () => Buffer.from("0,12.6\n".repeat(1e7))],
+    ["an iterable of text", () => Array.from({ length: 1e6 }, () => "0,12.6\n".repeat(10))],
+    [
+      "an iterable without a line end",
+      () => ({
+        *[Symbol.iterator]() {
+          for (let i = 0; i < 1e6; i++) yield "0";
+          throw new Error("read to the end");
+        },
+      }),
+    ],
+  ])("stops the reading of %s in memory, whose consumer never waits", async (_, make) => {
+    const input = make();
+    const controller = new AbortController();
+    let told = 0;
+    setTimeout(() => {
+      told = performance.now();
+      controller.abort(reason);
+    }, 20);
+    let sum = 0;
+    const read = async (): Promise<void> => {
+      for await (const { text } of readText(input, { signal: controller.signal }))
+        for (let i = 0; i < text.length; i++) sum += text.charCodeAt(i);
+    };
+    await expect(read()).rejects.toBe(reason);
+    expect(told).toBeGreaterThan(0);
+    expect(performance.now() - told).toBeLessThan(200);
   });
 
   it("closes what is stuck, and leaves no listener behind", async () => {

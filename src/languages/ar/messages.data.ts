@@ -12,6 +12,9 @@ export const messages: Messages = {
   language: "ar",
   direction: "rtl",
   comma: "، ",
+  semicolon: "؛ ",
+  sentence: [".", " "],
+  firstDay: "1",
   chance: ["{n} من 100", "{n} من 1000", "أكثر من 999 من 1000", "أقل من 1 من 1000"],
   question: {
     what: "ما هي؟",
@@ -193,6 +196,7 @@ export const messages: Messages = {
     atLeast: "{value} على الأقل",
     atMost: "{value} على الأكثر",
     anything: "أي شيء من فارغة إلى ممتلئة",
+    group: "{name}:",
     unknown: "غير معروف.",
     none: "لم يُقس.",
     charge: "نحو {share:c} ({interval})، بحسب {from:w}.",

@@ -79,16 +79,16 @@ export const warranty: Pick<Messages, "eligibility" | "outcome" | "settlement" |
     "prorated-from-purchase": "مضى منذ الشراء {used:n} من {whole:n} ({unit:w})، والحساب {monthCount:w}",
     "prorated-from-end-of-free-period":
       "مضى {used:n} من {whole:n} ({unit:w})، ومنها {freeUntil:n} في البداية مجانية، والحساب {monthCount:w}",
-    "step-schedule": "{rebatePercent}\u00a0% ابتداءً من الشهر {fromMonth:n}",
+    "step-schedule": "{rebatePercent:s}\u00a0% ابتداءً من الشهر {fromMonth:n}",
     "price-less-rebate": "سعرها بعد الخصم",
     "no-charge": "مجانًا",
     "core-deposit-due": "إلى أن تُسلَّم بطارية قديمة",
     "core-deposit-refunded": "رُدّ مقابل البطارية القديمة",
     "core-deposit-waived": "البطارية المعطلة نفسها هي المسلَّمة",
-    "tax-on-charge": "{ratePercent}\u00a0% من {taxed} {currency}",
+    "tax-on-charge": "{ratePercent:s}\u00a0% من {taxed:s} {currency}",
     "tax-on-charge-plus-retained-value":
-      "{ratePercent}\u00a0% من {taxed} {currency}، وفيها قيمة البطارية القديمة",
-    "cash-rounding": "نقدًا، إلى أقرب {cashIncrement} {currency}",
+      "{ratePercent:s}\u00a0% من {taxed:s} {currency}، وفيها قيمة البطارية القديمة",
+    "cash-rounding": "نقدًا، إلى أقرب {cashIncrement:s} {currency}",
     total: "",
   },
 };

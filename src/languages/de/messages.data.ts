@@ -9,6 +9,9 @@ export const messages: Messages = {
   language: "de",
   direction: "ltr",
   comma: ", ",
+  semicolon: "; ",
+  sentence: [".", " "],
+  firstDay: "1",
   chance: ["{n} von 100", "{n} von 1000", "mehr als 999 von 1000", "weniger als 1 von 1000"],
   question: {
     what: "Was ist es?",
@@ -200,6 +203,7 @@ export const messages: Messages = {
     atLeast: "mindestens {value}",
     atMost: "höchstens {value}",
     anything: "alles von leer bis voll",
+    group: "{name}:",
     unknown: "Nicht bekannt.",
     none: "Nicht gemessen.",
     charge: "Etwa {share:c} ({interval}), aus {from:w}.",

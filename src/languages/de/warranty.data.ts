@@ -82,16 +82,16 @@ export const warranty: Pick<Messages, "eligibility" | "outcome" | "settlement" |
       "{used:n} von {whole:n} {unit:w} seit dem Kauf verbraucht, gezählt nach {monthCount:w}",
     "prorated-from-end-of-free-period":
       "{used:n} von {whole:n} {unit:w} verbraucht, die ersten {freeUntil:n} kostenlos, gezählt nach {monthCount:w}",
-    "step-schedule": "{rebatePercent} % ab Monat {fromMonth:n}",
+    "step-schedule": "{rebatePercent:s} % ab Monat {fromMonth:n}",
     "price-less-rebate": "ihr Preis abzüglich Gutschrift",
     "no-charge": "kostenlos",
     "core-deposit-due": "bis eine alte Batterie abgegeben ist",
     "core-deposit-refunded": "für die alte Batterie erstattet",
     "core-deposit-waived": "die reklamierte Batterie ist das Altteil",
-    "tax-on-charge": "{ratePercent} % auf {taxed} {currency}",
+    "tax-on-charge": "{ratePercent:s} % auf {taxed:s} {currency}",
     "tax-on-charge-plus-retained-value":
-      "{ratePercent} % auf {taxed} {currency}, Wert der alten Batterie eingerechnet",
-    "cash-rounding": "bar, auf {cashIncrement} {currency}",
+      "{ratePercent:s} % auf {taxed:s} {currency}, Wert der alten Batterie eingerechnet",
+    "cash-rounding": "bar, auf {cashIncrement:s} {currency}",
     total: "",
   },
 };

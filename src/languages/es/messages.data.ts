@@ -9,6 +9,9 @@ export const messages: Messages = {
   language: "es",
   direction: "ltr",
   comma: ", ",
+  semicolon: "; ",
+  sentence: [".", " "],
+  firstDay: "1",
   chance: ["{n} de cada 100", "{n} de cada 1000", "más de 999 de cada 1000", "menos de 1 de cada 1000"],
   question: {
     what: "¿Qué batería es?",
@@ -205,6 +208,7 @@ export const messages: Messages = {
     atLeast: "al menos {value}",
     atMost: "como máximo {value}",
     anything: "cualquier cosa, de vacía a llena",
+    group: "{name}:",
     unknown: "No se sabe.",
     none: "No se midió.",
     charge: "Alrededor del {share:c} ({interval}), según {from:w}.",

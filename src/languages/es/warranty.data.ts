@@ -84,16 +84,16 @@ export const warranty: Pick<Messages, "eligibility" | "outcome" | "settlement" |
       "{used:n} de {whole:n} {unit:w} transcurridos desde la compra, contados en {monthCount:w}",
     "prorated-from-end-of-free-period":
       "{used:n} de {whole:n} {unit:w} transcurridos, los primeros {freeUntil:n} gratuitos, contados en {monthCount:w}",
-    "step-schedule": "{rebatePercent} % a partir del mes {fromMonth:n}",
+    "step-schedule": "{rebatePercent:s} % a partir del mes {fromMonth:n}",
     "price-less-rebate": "su precio menos el descuento",
     "no-charge": "gratis",
     "core-deposit-due": "hasta que se entregue una batería vieja",
     "core-deposit-refunded": "devuelto por la batería vieja",
     "core-deposit-waived": "la batería averiada vale como batería vieja",
-    "tax-on-charge": "{ratePercent} % sobre {taxed} {currency}",
+    "tax-on-charge": "{ratePercent:s} % sobre {taxed:s} {currency}",
     "tax-on-charge-plus-retained-value":
-      "{ratePercent} % sobre {taxed} {currency}, incluido el valor de la batería vieja",
-    "cash-rounding": "en efectivo, a {cashIncrement} {currency}",
+      "{ratePercent:s} % sobre {taxed:s} {currency}, incluido el valor de la batería vieja",
+    "cash-rounding": "en efectivo, a {cashIncrement:s} {currency}",
     total: "",
   },
 };

@@ -9,6 +9,9 @@ export const messages: Messages = {
   language: "fr",
   direction: "ltr",
   comma: ", ",
+  semicolon: "\u00a0; ",
+  sentence: [".", " "],
+  firstDay: "1er",
   chance: ["{n} sur 100", "{n} sur 1000", "plus de 999 sur 1000", "moins de 1 sur 1000"],
   question: {
     what: "De quelle batterie s’agit-il ?",
@@ -207,6 +210,7 @@ export const messages: Messages = {
     atLeast: "au moins {value}",
     atMost: "au plus {value}",
     anything: "tout est possible, de vide à pleine",
+    group: "{name}\u00a0:",
     unknown: "Inconnu.",
     none: "Non mesuré.",
     charge: "Environ {share:c} ({interval}), d’après {from:w}.",

@@ -84,16 +84,16 @@ export const warranty: Pick<Messages, "eligibility" | "outcome" | "settlement" |
       "{used:n} {unit:w} sur {whole:n} écoulés depuis l’achat, comptés en {monthCount:w}",
     "prorated-from-end-of-free-period":
       "{used:n} {unit:w} sur {whole:n} écoulés, dont {freeUntil:n} gratuits au début, comptés en {monthCount:w}",
-    "step-schedule": "{rebatePercent} % à partir du mois {fromMonth:n}",
+    "step-schedule": "{rebatePercent:s} % à partir du mois {fromMonth:n}",
     "price-less-rebate": "son prix moins la remise",
     "no-charge": "gratuit",
     "core-deposit-due": "jusqu’à ce qu’une vieille batterie soit rendue",
     "core-deposit-refunded": "remboursée contre la vieille batterie",
     "core-deposit-waived": "la batterie en panne tient lieu de vieille batterie",
-    "tax-on-charge": "{ratePercent} % sur {taxed} {currency}",
+    "tax-on-charge": "{ratePercent:s} % sur {taxed:s} {currency}",
     "tax-on-charge-plus-retained-value":
-      "{ratePercent} % sur {taxed} {currency}, valeur de la vieille batterie comprise",
-    "cash-rounding": "en espèces, à {cashIncrement} {currency} près",
+      "{ratePercent:s} % sur {taxed:s} {currency}, valeur de la vieille batterie comprise",
+    "cash-rounding": "en espèces, à {cashIncrement:s} {currency} près",
     total: "",
   },
 };

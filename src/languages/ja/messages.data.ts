@@ -9,6 +9,9 @@ export const messages: Messages = {
   language: "ja",
   direction: "ltr",
   comma: "、",
+  semicolon: "；",
+  sentence: ["。", ""],
+  firstDay: "1",
   chance: [
     "100\u00a0分の\u00a0{n}",
     "1000\u00a0分の\u00a0{n}",
@@ -201,6 +204,7 @@ export const messages: Messages = {
     atLeast: "{value} 以上",
     atMost: "{value} 以下",
     anything: "空から満充電までのいずれか",
+    group: "{name}：",
     unknown: "不明です。",
     none: "未測定です。",
     charge: "約 {share:c} ({interval})、{from:w}による。",

@@ -79,16 +79,16 @@ export const warranty: Pick<Messages, "eligibility" | "outcome" | "settlement" |
       "購入から {whole:n} {unit:w}のうち {used:n} {unit:w}を使用、{monthCount:w}単位で計算",
     "prorated-from-end-of-free-period":
       "{whole:n} {unit:w}のうち {used:n} {unit:w}を使用、最初の {freeUntil:n} {unit:w}は無償、{monthCount:w}単位で計算",
-    "step-schedule": "{fromMonth:n} か月目から {rebatePercent}\u00a0%",
+    "step-schedule": "{fromMonth:n} か月目から {rebatePercent:s}\u00a0%",
     "price-less-rebate": "価格から値引き額を引いた額",
     "no-charge": "無償",
     "core-deposit-due": "古いバッテリーの返却まで",
     "core-deposit-refunded": "古いバッテリーの返却により返金",
     "core-deposit-waived": "故障したバッテリー自体を返却品とする",
-    "tax-on-charge": "{taxed} {currency} の {ratePercent}\u00a0%",
+    "tax-on-charge": "{taxed:s} {currency} の {ratePercent:s}\u00a0%",
     "tax-on-charge-plus-retained-value":
-      "{taxed} {currency} の {ratePercent}\u00a0% (古いバッテリーの価値を含む)",
-    "cash-rounding": "現金払いのため {cashIncrement} {currency} 単位",
+      "{taxed:s} {currency} の {ratePercent:s}\u00a0% (古いバッテリーの価値を含む)",
+    "cash-rounding": "現金払いのため {cashIncrement:s} {currency} 単位",
     total: "",
   },
 };

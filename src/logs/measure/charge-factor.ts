@@ -16,6 +16,9 @@ export interface SegmentCharge extends Pick<LogSegment, "fromSeconds" | "toSecon
      * all that rows differ by counts as noise.
      */
     readonly chargeNoiseAmpereSecondsSquared?: number;
+    /** As in `chargeMoved`, their variance included above. A segment without them adds none to the count. */
+    readonly gaps?: number;
+    readonly gapSeconds?: number;
   };
 }
 
@@ -39,7 +42,7 @@ const ALL_NOISE = 6;
  * @param segments of one log, any order
  * @returns both charges [Ah], each ≥ 0, as `chargeMoved` gives them
  *
- * Refuses `no-segment`.
+ * Refuses `no-segment`, `values-not-plausible` (a charge or its uncertainty beyond 10¹² Ah).
  *
  * Equation: sums of the segments' charges; u² = S + (5/6)·N + (u_zero·T)² with S = Σ variance, and N = 6·S where it is not known: white
  * noise of σ a row gives the charge σ²·Σ Δt², and S a sixth of that, since (I₂ − I₁)² is 2σ² on average.
@@ -54,11 +57,11 @@ const ALL_NOISE = 6;
 export function chargeMovedInSegments(
   segments: readonly SegmentCharge[],
   options?: SegmentChargeOptions,
-): ChargeMoved | Refusal<"no-segment"> {
+): ChargeMoved | Refusal<"no-segment" | "values-not-plausible"> {
   const zero = options?.amperesStandardUncertainty ?? 0;
   requireFinite("amperesStandardUncertainty", zero, 0);
   if (segments.length === 0) return refuse("no-segment", "There is no segment.", "A segment of the log.");
-  let [seconds, longest] = [0, 0];
+  let [seconds, longest, gaps, gapSeconds] = [0, 0, 0, 0];
   const side = {
     in: { charge: 0, spread: 0, noise: 0, time: 0 },
     out: { charge: 0, spread: 0, noise: 0, time: 0 },
@@ -69,11 +72,15 @@ export function chargeMovedInSegments(
     requireFinite("segment, longest gap", totals.longestGapSeconds, 0);
     seconds += time;
     longest = Math.max(longest, totals.longestGapSeconds);
+    requireFinite("segment, gaps", totals.gaps ?? 0, 0);
+    requireFinite("segment, gap seconds", totals.gapSeconds ?? 0, 0);
+    gaps += totals.gaps ?? 0;
+    gapSeconds += totals.gapSeconds ?? 0;
     for (const [one, charge] of [
       [side.in, totals.chargeInAmpereHours],
       [side.out, totals.chargeOutAmpereHours],
     ] as const) {
-      requireFinite("segment, ampere-hours", charge, 0, 1e12);
+      requireFinite("segment, ampere-hours", charge, 0);
       if (charge === 0) continue;
       const { chargeVarianceAmpereSecondsSquared: spread } = totals;
       const { chargeNoiseAmpereSecondsSquared: noise = ALL_NOISE * spread } = totals;
@@ -89,13 +96,26 @@ export function chargeMovedInSegments(
     value: charge,
     standardUncertainty: Math.hypot(Math.sqrt(chargeVariance(spread, noise)), zero * time) / 3600,
   });
-  return {
-    inAmpereHours: estimate(side.in),
-    outAmpereHours: estimate(side.out),
-    seconds,
-    longestGapSeconds: longest,
-  };
+  const moved = { inAmpereHours: estimate(side.in), outAmpereHours: estimate(side.out) };
+  if (!isPlausible(moved)) return notPlausible();
+  return { ...moved, seconds, longestGapSeconds: longest, gaps, gapSeconds };
 }
+
+/** Beyond any battery [Ah] (our choice: a large grid storage plant holds 10⁶). Rows of a log may hold anything: that is no error of a program. */
+const MOST_AMPERE_HOURS = 1e12;
+
+type TwoCharges = Pick<ChargeMoved, "inAmpereHours" | "outAmpereHours">;
+
+function isPlausible({ inAmpereHours: into, outAmpereHours: out }: TwoCharges): boolean {
+  return [into, out].every((one) => Math.max(one.value, one.standardUncertainty) <= MOST_AMPERE_HOURS);
+}
+
+const notPlausible = () =>
+  refuse(
+    "values-not-plausible",
+    "The charge is beyond any battery.",
+    "A log without such values; the check names the rows.",
+  );
 
 /**
  * Charge factor: ampere-hours put in over ampere-hours taken out.
@@ -108,7 +128,8 @@ export function chargeMovedInSegments(
  * @param moved of `chargeMoved` or {@link chargeMovedInSegments}
  * @returns in/out (≥ 0)
  *
- * Refuses `no-discharge` (nothing, or nothing distinguishable from zero at twice its uncertainty, was taken out).
+ * Refuses `no-discharge` (nothing, or nothing distinguishable from zero at twice its uncertainty, was taken out),
+ * `values-not-plausible` (a charge or its uncertainty beyond 10¹² Ah).
  *
  * Equation: f = Q_in/Q_out; u = f·(u_in/Q_in + u_out/Q_out).
  * @example
@@ -119,14 +140,13 @@ export function chargeMovedInSegments(
  * chargeFactor({ inAmpereHours, outAmpereHours }).value; // => 1.05
  * ```
  */
-export function chargeFactor(
-  moved: Pick<ChargeMoved, "inAmpereHours" | "outAmpereHours">,
-): Estimate | Refusal<"no-discharge"> {
+export function chargeFactor(moved: TwoCharges): Estimate | Refusal<"no-discharge" | "values-not-plausible"> {
   const { inAmpereHours: into, outAmpereHours: out } = moved;
-  requireFinite("inAmpereHours", into.value, 0, 1e12);
-  requireFinite("outAmpereHours", out.value, 0, 1e12);
-  requireFinite("inAmpereHours, standardUncertainty", into.standardUncertainty, 0, 1e12);
-  requireFinite("outAmpereHours, standardUncertainty", out.standardUncertainty, 0, 1e12);
+  requireFinite("inAmpereHours", into.value, 0);
+  requireFinite("outAmpereHours", out.value, 0);
+  requireFinite("inAmpereHours, standardUncertainty", into.standardUncertainty, 0);
+  requireFinite("outAmpereHours, standardUncertainty", out.standardUncertainty, 0);
+  if (!isPlausible(moved)) return notPlausible();
   if (!(out.value > Math.max(1e-12, 2 * out.standardUncertainty)))
     return refuse(
       "no-discharge",

@@ -1,5 +1,13 @@
-import { type Estimate, type Refusal, refuse, requireFinite, wrongArgument } from "../../numeric/index.js";
+import {
+  type Estimate,
+  type Refusal,
+  refuse,
+  requireFinite,
+  requirePositive,
+  wrongArgument,
+} from "../../numeric/index.js";
 import { type LogSeries, refuseDisorder } from "../series.js";
+import { rowAtOrAfter } from "./scatter.js";
 
 /** Charge that went in and out of the battery. */
 export interface ChargeMoved {
@@ -9,6 +17,9 @@ export interface ChargeMoved {
   readonly seconds: number;
   /** Longest time between two rows [s]. */
   readonly longestGapSeconds: number;
+  /** Intervals in which the current is not known, and their time together [s]; see `mostGapSeconds`. */
+  readonly gaps: number;
+  readonly gapSeconds: number;
 }
 
 /** Settings of {@link chargeMoved}. */
@@ -18,7 +29,15 @@ export interface ChargeMovedOptions {
   readonly toSeconds?: number;
   /** Uncertainty of the current meter common to all rows (zero error) [A] (≥ 0). Default 0: not included. */
   readonly amperesStandardUncertainty?: number;
+  /**
+   * An interval longer than this, and than three times the median of the intervals counted, is a gap [s] (> 0). Default 900
+   * (our choice: loggers that write on change report every ten minutes at rest). Raise it where a row stands for its current for longer.
+   */
+  readonly mostGapSeconds?: number;
 }
+
+/** A logger that is slow all the time has no gaps (our choice). */
+const GAP_MEDIANS = 3;
 
 /**
  * Ampere-hours in and out of the battery by the trapezoidal rule.
@@ -27,7 +46,8 @@ export interface ChargeMovedOptions {
  * zero. The uncertainty holds what the current may have done between rows (rectangular between its two ends), noise of the rows,
  * and the meter's zero error where it is given. Noise is told from changes of the load by their order: after noise up comes noise
  * down, so neighbouring differences have opposite signs, while after one step of a load there is nothing. A pulse one row
- * long counts as noise. Not in it: a gain error, the meter's resolution where the current stays on one step, and that noise
+ * long counts as noise. In a gap the current may have been anything between nothing and twice that of its stronger end; the charge
+ * is that of the straight line all the same. Not in it: a gain error, the meter's resolution where the current stays on one step, and that noise
  * around zero counts as charge both ways (their difference is right).
  *
  * @param series rows in order of time
@@ -37,7 +57,8 @@ export interface ChargeMovedOptions {
  *
  * Equation: Q = Σ (I₁ + I₂)/2·Δt / 3600; u² = S + (5/6)·N + (u_zero·T)², S = Σ ((I₂ − I₁)·Δt)²/12,
  * N = max(0, −Σ w²·(I₂ − I₁)(I₃ − I₂)) with w = (Δt₁₂ + Δt₂₃)/2. White noise of σ a row makes −(I₂ − I₁)(I₃ − I₂) = σ² on average, so
- * N = Σ w²σ², the variance it gives the charge; a sixth of that (at even steps) is in S already.
+ * N = Σ w²σ², the variance it gives the charge; a sixth of that (at even steps) is in S already. In a gap the term of S is
+ * (max(|I₁|, |I₂|)·Δt)²/3 instead, and N has no term on either side of it.
  * @example
  * ```ts
  * import { chargeMoved } from "crankworthy/logs";
@@ -62,18 +83,28 @@ export function chargeMoved(
   if (!(from <= to)) wrongArgument("fromSeconds", from, `a time up to toSeconds, ${to}`);
   const zero = options?.amperesStandardUncertainty ?? 0;
   requireFinite("amperesStandardUncertainty", zero, 0);
+  const mostGapSeconds = options?.mostGapSeconds ?? 900;
+  requirePositive("mostGapSeconds", mostGapSeconds);
+  const gapFrom = Math.max(mostGapSeconds, GAP_MEDIANS * medianInterval(seconds, from, to, mostGapSeconds));
   const into = { charge: 0, spread: 0, noise: 0, time: 0 };
   const out = { charge: 0, spread: 0, noise: 0, time: 0 };
   let [rows, total, longest, stepBefore, changeBefore] = [0, 0, 0, 0, 0];
   let [intoBefore, outBefore] = [false, false];
+  let [gaps, gapSeconds] = [0, 0];
   for (let i = 0; i < seconds.length; i++) {
     if (seconds[i]! < from || seconds[i]! > to) continue;
     if (rows++ === 0) continue;
     const step = seconds[i]! - seconds[i - 1]!;
     const a = amperes[i - 1]!;
     const b = amperes[i]!;
-    const change = b - a;
-    const spread = (change * step) ** 2 / 12;
+    const isGap = step > gapFrom;
+    if (isGap) {
+      gaps++;
+      gapSeconds += step;
+    }
+    // A change across a gap tells nothing of noise.
+    const change = isGap ? 0 : b - a;
+    const spread = isGap ? gapVariance(step, a, b) : (change * step) ** 2 / 12;
     const noise = -change * changeBefore * ((step + stepBefore) / 2) ** 2;
     total += step;
     longest = Math.max(longest, step);
@@ -110,7 +141,32 @@ export function chargeMoved(
     outAmpereHours: estimate(out),
     seconds: total,
     longestGapSeconds: longest,
+    gaps,
+    gapSeconds,
   };
+}
+
+/**
+ * @internal Variance of the charge in a gap [A²s²], about that of the straight line: from nothing to twice the stronger current. It is never
+ * less than what an interval between two rows has otherwise.
+ */
+export function gapVariance(step: number, a: number, b: number): number {
+  const most = Math.max(Math.abs(a), Math.abs(b)) * step;
+  return (most * most) / 3;
+}
+
+/** The lower middle one, so that of two intervals the long one can be a gap; 0 where none is longer than `mostGapSeconds`. */
+function medianInterval(seconds: Float64Array, from: number, to: number, mostGapSeconds: number): number {
+  const first = rowAtOrAfter(seconds, from);
+  const steps = new Float64Array(Math.max(0, seconds.length - first - 1));
+  let [count, longest] = [0, 0];
+  for (let i = first + 1; i < seconds.length && seconds[i]! <= to; i++) {
+    const step = seconds[i]! - seconds[i - 1]!;
+    steps[count++] = step;
+    longest = Math.max(longest, step);
+  }
+  if (!(longest > mostGapSeconds)) return 0;
+  return steps.subarray(0, count).sort()[(count - 1) >> 1]!;
 }
 
 /** @internal Variance of a charge [A²s²] from the spread between rows and the (signed) sum that shows noise. */

@@ -12,13 +12,26 @@ import { againstTemperature } from "./volts-against-celsius.js";
 
 /** Regulated charging voltage. */
 export interface ChargingVoltage {
-  /** Mean over the regulated rows [V], at `temperatureCelsius` where there is one. */
+  /** Mean over the rows taken [V], at `temperatureCelsius` where there is one. */
   readonly regulatedVolts: Estimate;
-  /** Mean current of these rows [A]. */
+  /**
+   * `lower`: the current was above `mostAmperes` all the time, the voltage that is regulated at less current is the value or more, how
+   * much more is not known. Enough to say that it is too high, never that it is too low.
+   */
+  readonly bound: "two-sided" | "lower";
+  /** Mean current of these rows, and of all rows of the slice, those passed over included [A]. */
   readonly meanAmperes: number;
-  /** Rows taken, and rows passed over: current above the threshold, discharging, or voltage below the least. */
+  readonly meanAmperesOfAll: number;
+  /** Rows taken, and rows passed over: current above the threshold (unless `bound` is `lower`), discharging, or voltage below the least. */
   readonly rows: number;
   readonly rowsPassedOver: number;
+  /** Rows passed over as a share of all (0..1). */
+  readonly passedOverShare: number;
+  /**
+   * `not-regulated-all-the-time`: of the rows after the first minute more than a tenth (our choice) discharge or lie below `leastVolts`: a belt or
+   * a contact that slips, loads beyond the alternator, or an engine that stops in between; the mean hides them.
+   */
+  readonly doubts: readonly "not-regulated-all-the-time"[];
   /** Mean, lowest and highest temperature of these rows [°C]; missing without temperature. */
   readonly temperatureCelsius?: Estimate;
   readonly leastCelsius?: number;
@@ -45,20 +58,27 @@ export interface ChargingVoltageOptions {
   readonly voltsStandardUncertainty?: number;
 }
 
+/** A mean of fewer rows tells no plateau (our choice). */
+const LEAST_ROWS = 8;
+/** After a start the alternator needs a moment to come up [s] (our choice). */
+const STARTING_SECONDS = 60;
+const MOST_UNREGULATED_SHARE = 0.1;
+
 /**
  * Regulated voltage of a charging stretch, and its change with temperature.
  *
  * Scope: a slice with the engine running or a charger holding its voltage. A regulator follows the temperature of its own
  * surroundings, not of the battery: the slope means what the logged temperature means. As both drift with time after a
- * start, a slope from one warm-up may hold other slow changes. The uncertainty holds: scatter between stretches of rows (slow
+ * start, a slope from one warm-up may hold other slow changes. Where no eight rows charge with `mostAmperes` or less, but the voltage
+ * holds a plateau at more, that is a lower bound. The uncertainty holds: scatter between stretches of rows (slow
  * changes of load and speed), resolution; voltmeter where given (mean only: an offset does not change the slope). Not in it:
  * error of the temperature, which makes the slope smaller.
  *
  * @param series rows in order of time, temperature where known
  * @returns mean [V] and slope [V/K]
  *
- * Refuses `out-of-order`, `not-regulated` (under 8 rows charge below the current threshold, or their voltage
- * is no plateau: the current-limited part of a charge). The slope alone is refused with
+ * Refuses `out-of-order`, `not-regulated` (under 8 rows charge, or their voltage is no plateau: the current-limited part of
+ * a charge). The slope alone is refused with
  * `no-temperature`, `temperature-range-too-small`, `too-few-rows` (under 24 rows with a temperature).
  *
  * Equation: straight line through means of up to 40 stretches of time, widened by √((1 + r)/(1 − r)) for residuals that
@@ -88,15 +108,17 @@ export function measureChargingVoltage(
   requirePositive("temperatureGapSeconds", temperatureGapSeconds);
   requireFinite("voltsStandardUncertainty", voltsStandardUncertainty, 0, 1e12);
   const { seconds, volts, amperes } = series;
-  const taken: number[] = [];
-  for (let i = 0; i < seconds.length; i++)
-    if (amperes[i]! >= 0 && amperes[i]! <= mostAmperes && volts[i]! >= leastVolts) taken.push(i);
-  if (taken.length < 8)
-    return refuse(
-      "not-regulated",
-      "Under eight rows charge with little enough current.",
-      "A longer charge, until the current has fallen.",
-    );
+  const rowsWith = (most: number): number[] => {
+    const rows: number[] = [];
+    for (let i = 0; i < seconds.length; i++)
+      if (amperes[i]! >= 0 && amperes[i]! <= most && volts[i]! >= leastVolts) rows.push(i);
+    return rows;
+  };
+  const held = rowsWith(mostAmperes);
+  const bound = held.length < LEAST_ROWS ? "lower" : "two-sided";
+  const taken = bound === "lower" ? rowsWith(Number.POSITIVE_INFINITY) : held;
+  if (taken.length < LEAST_ROWS)
+    return refuse("not-regulated", "Under eight rows charge.", "A log with the engine running, or a charge.");
   const pick = (column: Float64Array) => Float64Array.from(taken, (row) => column[row]!);
   const regulated = pick(volts);
   const mean = blockMean(regulated);
@@ -116,9 +138,24 @@ export function measureChargingVoltage(
       value: mean.value,
       standardUncertainty: Math.hypot(mean.standardUncertainty, rounding, voltsStandardUncertainty),
     },
+    bound,
     meanAmperes: blockMean(pick(amperes)).value,
+    meanAmperesOfAll: blockMean(amperes).value,
     rows: taken.length,
     rowsPassedOver: seconds.length - taken.length,
+    passedOverShare: 1 - taken.length / seconds.length,
+    doubts:
+      unregulatedShare(series, leastVolts) > MOST_UNREGULATED_SHARE ? ["not-regulated-all-the-time"] : [],
     ...against,
   };
+}
+
+function unregulatedShare({ seconds, volts, amperes }: LogSeries, leastVolts: number): number {
+  let [rows, unregulated] = [0, 0];
+  for (let i = 0; i < seconds.length; i++) {
+    if (seconds[i]! - seconds[0]! < STARTING_SECONDS) continue;
+    rows++;
+    if (amperes[i]! < 0 || volts[i]! < leastVolts) unregulated++;
+  }
+  return rows > 0 ? unregulated / rows : 0;
 }

@@ -8,7 +8,7 @@ export interface CombinedResistance {
   /** `polarisation` as soon as one of the steps says so. */
   readonly includes: "ohmic" | "polarisation";
   readonly steps: number;
-  /** Scatter of the steps against their own uncertainties; 1 when they agree, 0 for one step. */
+  /** Scatter of the steps against their own uncertainties, around their mean by these; 1 when they agree, 0 for one step. */
   readonly birgeRatio: number;
   /** False when the steps scatter more than their uncertainties allow (Birge ratio above 1.5, our choice). */
   readonly consistent: boolean;
@@ -21,15 +21,17 @@ export interface CombinedResistance {
  * Combines the resistances of several load steps into one, and says whether they agree.
  *
  * Scope: steps of one battery at one charge and temperature. Each step counts by 1/u². Noise and resolution average out over
- * the steps; drift and gain have one sign in all of them and do not. Where the steps disagree, the part that averages out is
- * widened by the Birge ratio.
+ * the steps; drift and gain have one sign in all of them and do not. Where the steps scatter more than they say, each gets the
+ * same variance τ² more, so much that they agree (the way of Paule and Mandel, "Consensus values and weighting factors", J. Res. NBS 87
+ * (1982) 377; from memory): a step that knows its value to nearly nothing does not carry all the others with it.
  *
  * @param steps of {@link measureLoadSteps}
  * @returns the weighted mean [Ω]
  *
  * Refuses `no-step`.
  *
- * Equation: R = Σ wᵢRᵢ, wᵢ ∝ 1/uᵢ²; u² = max(1, B²)·Σ wᵢ²(u_noise² + u_resolution²) + (Σ wᵢu_drift)² + (Σ wᵢu_gain)².
+ * Equation: R = Σ wᵢRᵢ, wᵢ ∝ 1/(uᵢ² + τ²); τ² ≥ 0 the least with Σ (Rᵢ − R)²/(uᵢ² + τ²) ≤ n − 1;
+ * u² = Σ wᵢ²(u_noise² + u_resolution² + τ²) + (Σ wᵢu_drift)² + (Σ wᵢu_gain)². A millionth of the greatest value counts as noise.
  * @example
  * ```ts
  * import { combineLoadSteps, measureLoadSteps } from "crankworthy/logs";
@@ -42,27 +44,27 @@ export interface CombinedResistance {
  */
 export function combineLoadSteps(steps: readonly LoadStep[]): CombinedResistance | Refusal<"no-step"> {
   if (steps.length === 0) return refuse("no-step", "There is no step to combine.", "A log with load steps.");
-  const values = steps.map((step) => step.resistanceOhms.value);
-  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const values = Float64Array.from(steps, (step) => step.resistanceOhms.value);
+  const [least, most] = [values.reduce((a, b) => Math.min(a, b)), values.reduce((a, b) => Math.max(a, b))];
   // Without noise an uncertainty may be 0: no step shall weigh infinitely much.
   const floor = 1e-6 * most;
-  const weights = steps.map((step) => 1 / (step.resistanceOhms.standardUncertainty ** 2 + floor ** 2));
-  const sum = weights.reduce((a, b) => a + b, 0);
-  let [mean, random, drift, gain] = [0, 0, 0, 0];
+  const own = Float64Array.from(steps, (step) => step.resistanceOhms.standardUncertainty ** 2 + floor ** 2);
+  const alone = around(values, own, 0);
+  const birgeRatio = steps.length > 1 ? Math.sqrt(alone.squares / (steps.length - 1)) : 0;
+  const extra = birgeRatio > 1 ? commonVariance(values, own, most - least) : 0;
+  const { mean, sum } = extra > 0 ? around(values, own, extra) : alone;
+  let [random, drift, gain] = [0, 0, 0];
   steps.forEach((step, i) => {
-    const share = weights[i]! / sum;
+    const share = 1 / (own[i]! + extra) / sum;
     const { noise, resolution, drift: ownDrift, gain: ownGain } = step.contributionsOhms;
-    mean += share * values[i]!;
-    random += share * share * (noise * noise + resolution * resolution);
+    random += share * share * (noise * noise + resolution * resolution + floor * floor + extra);
     drift += share * ownDrift;
     gain += share * ownGain;
   });
-  const squares = values.reduce((total, value, i) => total + weights[i]! * (value - mean) ** 2, 0);
-  const birgeRatio = steps.length > 1 ? Math.sqrt(squares / (steps.length - 1)) : 0;
   return {
     resistanceOhms: {
       value: mean,
-      standardUncertainty: Math.hypot(Math.max(1, birgeRatio) * Math.sqrt(random), drift, gain),
+      standardUncertainty: Math.hypot(Math.sqrt(random), drift, gain),
     },
     includes: steps.some((step) => step.includes === "polarisation") ? "polarisation" : "ohmic",
     steps: steps.length,
@@ -71,4 +73,29 @@ export function combineLoadSteps(steps: readonly LoadStep[]): CombinedResistance
     leastOhms: least,
     mostOhms: most,
   };
+}
+
+/** Weighted mean, sum of the weights, and weighted squares around the mean, with `extra` added to each variance. */
+function around(values: Float64Array, own: Float64Array, extra: number) {
+  let [sum, products, squares] = [0, 0, 0];
+  for (let i = 0; i < values.length; i++) {
+    const weight = 1 / (own[i]! + extra);
+    sum += weight;
+    products += weight * values[i]!;
+  }
+  const mean = products / sum;
+  for (let i = 0; i < values.length; i++) squares += (values[i]! - mean) ** 2 / (own[i]! + extra);
+  return { mean, sum, squares };
+}
+
+/** The variance that, added to each, makes the steps agree; the squares fall as it grows, and at the squared range they are below n − 1. */
+function commonVariance(values: Float64Array, own: Float64Array, range: number): number {
+  let [low, high] = [0, range ** 2];
+  // Relative to the range: 40 halvings of the square make a millionth of it.
+  for (let k = 0; k < 40; k++) {
+    const middle = (low + high) / 2;
+    if (around(values, own, middle).squares > values.length - 1) low = middle;
+    else high = middle;
+  }
+  return high;
 }

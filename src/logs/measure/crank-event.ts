@@ -67,7 +67,8 @@ export interface CrankOptions {
  * Scope: a slice with at least two rows of rest before the crank, and the crank's end; the first crank counts. Voltage where it
  * was logged: cables between the posts and the logger are in it. The uncertainty of the minimum holds: what lies between rows
  * (one-sided: the recovery after the lowest row, run backwards over one step with its own bend, taken as the whole width of a
- * rectangle below the value; the voltage is assumed to fall at least as fast as it recovers), noise of one row, resolution.
+ * rectangle below the value; the voltage is assumed to fall at least as fast as it recovers; where the lowest row is the last
+ * before the end, the fall before it run on over one step), noise of one row, resolution.
  * That of the duration holds the step of the rows at both ends. Not in it: filters in the logger, which make a short dip
  * shallower.
  *
@@ -136,7 +137,7 @@ export function measureCrank(
       value: found.restVolts,
       standardUncertainty: Math.hypot(noise, rectangularUncertainty(resolutionOf(volts))),
     },
-    minimumVolts: lowestOf(volts, minimumRow, noise),
+    minimumVolts: lowestOf(volts, minimumRow, start, end, noise),
     bound,
     minimumAtSeconds: seconds[minimumRow]!,
     durationSeconds: {
@@ -166,7 +167,13 @@ function currentOf(
   const { seconds, volts, amperes } = series;
   const cut = (column: Float64Array) => column.subarray(0, end);
   return {
-    peakAmperes: lowestOf(amperes, lowestRow(amperes, start, end), noiseOf(amperes.subarray(0, start))),
+    peakAmperes: lowestOf(
+      amperes,
+      lowestRow(amperes, start, end),
+      start,
+      end,
+      noiseOf(amperes.subarray(0, start)),
+    ),
     bound,
     steadyAmperes: meanOver(amperes, steady),
     resistance: fitOhmicResistance({ seconds: cut(seconds), volts: cut(volts), amperes: cut(amperes) }, 0),
@@ -179,13 +186,17 @@ function lowestRow(column: Float64Array, start: number, end: number): number {
   return lowest;
 }
 
-/** The lowest row, and how far below it the curve may have gone between rows. */
-function lowestOf(column: Float64Array, row: number, noise: number): Estimate {
-  const rise = Math.max(0, (column[row + 1] ?? column[row]!) - column[row]!);
-  const next = Math.max(
-    0,
-    (column[row + 2] ?? column[row + 1] ?? column[row]!) - (column[row + 1] ?? column[row]!),
-  );
+/** The lowest row, and how far below it the curve may have gone between rows of the crank. */
+function lowestOf(column: Float64Array, row: number, start: number, end: number, noise: number): Estimate {
+  const step = (from: number, to: number) => Math.max(0, column[to]! - column[from]!);
+  let [rise, next] = [0, 0];
+  if (row + 1 < end) {
+    rise = step(row, row + 1);
+    next = row + 2 < end ? step(row + 1, row + 2) : 0;
+    // The release is no recovery: the curve may have fallen on, as it did before.
+  } else if (row > start) rise = step(row, row - 1);
+  // A single row under load: the curve came back at least as steeply.
+  else rise = row + 1 < column.length ? step(row, row + 1) : 0;
   // An exponential recovery rose more in the step before: by the same ratio, at most threefold (our choice).
   const below = next > 0 && rise > next ? Math.min((rise * rise) / next, 3 * rise) : Math.max(rise, next);
   return {

@@ -11,8 +11,19 @@ export interface WakeUp {
   readonly ampereHours: number;
 }
 
+/** @internal Median by time of a window, and how many pieces it was taken from. */
+export interface WindowLevel {
+  readonly value: number;
+  readonly pieces: number;
+}
+
 /** @internal Median by time of the straight lines between rows. */
-export function levelBetween(seconds: Float64Array, draw: Float64Array, from: number, to: number): number {
+export function levelBetween(
+  seconds: Float64Array,
+  draw: Float64Array,
+  from: number,
+  to: number,
+): WindowLevel {
   const pieces: { readonly value: number; readonly time: number }[] = [];
   let total = 0;
   for (let i = Math.max(1, rowAtOrAfter(seconds, from)); i < seconds.length; i++) {
@@ -27,9 +38,17 @@ export function levelBetween(seconds: Float64Array, draw: Float64Array, from: nu
   let passed = 0;
   for (const { value, time } of pieces) {
     passed += time;
-    if (passed >= total / 2) return value;
+    if (passed >= total / 2) return { value, pieces: pieces.length };
   }
-  return pieces.at(-1)?.value ?? 0;
+  return { value: pieces.at(-1)?.value ?? 0, pieces: pieces.length };
+}
+
+/**
+ * @internal By how much the levels of two windows differ under white noise of the rows, at 95 %: 2·√2·1.2533·σ/√n, the median
+ * of n being 1.2533 times as uncertain as their mean.
+ */
+export function levelNoise(noise: number, pieces: number): number {
+  return (2 * Math.SQRT2 * 1.2533 * noise) / Math.sqrt(Math.max(1, pieces));
 }
 
 /** @internal The first of two windows at the level of the last two that agree; nothing where the draw falls or rises on after them. */

@@ -3,12 +3,13 @@ import { type LogSeries, refuseDisorder } from "../series.js";
 import {
   findWakeUps,
   levelBetween,
+  levelNoise,
   meanOutside,
   settledFrom,
   settledWindow,
   type WakeUp,
 } from "./draw-windows.js";
-import { noiseOf, resolutionOf } from "./scatter.js";
+import { medianOf, noiseOf, resolutionOf } from "./scatter.js";
 
 /** Current a parked vehicle takes, once its modules sleep. */
 export interface SettledDraw {
@@ -29,11 +30,14 @@ export interface SettledDraw {
 export interface SettledDrawOptions {
   /** Length of the windows whose levels are compared [s] (> 0). Default 300 (our choice: longer than the first stage of 2 to 5 min takes). */
   readonly windowSeconds?: number;
-  /** Two windows agree within this [A] (> 0). Default 0.003 (our choice: half of what a clamp must resolve, rounded up). */
+  /** Two windows agree within this and the noise of their medians [A] (> 0). Default 0.003 (our choice: half of what a clamp must resolve, rounded up). */
   readonly toleranceAmperes?: number;
   /** Or within this share of the level (≥ 0). Default 0.1 (our choice). */
   readonly toleranceShare?: number;
-  /** A draw this far above the settled level is a wake-up [A] (> 0). Default 0.05 (our choice: the limit commonly set for the whole draw). */
+  /**
+   * A draw this far above the settled level, and five times the noise of a row, is a wake-up [A] (> 0). Default 0.05 (our choice: the
+   * limit commonly set for the whole draw; five, as a month has a hundred thousand rows).
+   */
   readonly wakeUpAmperes?: number;
   /** Time after which no further stage is expected [min] (≥ 0). Default 75 (the longest settling time in print for late vehicles). */
   readonly lastStageMinutes?: number;
@@ -46,7 +50,8 @@ export interface SettledDrawOptions {
  *
  * Scope: 12 V vehicle with nothing running, the log beginning when it was left; any action starts the clock again. Modules
  * go to sleep in stages (published: 2 to 5, 16, 25, 60 min), so the level is that of the last windows, not the first pause.
- * Windows count by time, not by rows, so change-driven rows will do. The uncertainty holds: scatter of the settled windows,
+ * Windows count by time, not by rows, so change-driven rows will do. Under noise of the rows windows agree less closely, and a
+ * slow change smaller than that does not show: longer windows tell more. The uncertainty holds: scatter of the settled windows,
  * resolution, the zero error where given. Not in it: gain of the meter. That of the settling time is the window's length,
  * rectangular.
  *
@@ -108,8 +113,15 @@ export function measureSettledDraw(
   const levels = Array.from({ length: windows }, (_, w) =>
     levelBetween(seconds, draw, firstSeconds + w * windowSeconds, firstSeconds + (w + 1) * windowSeconds),
   );
-  const tolerance = (level: number) => Math.max(toleranceAmperes, toleranceShare * Math.abs(level));
-  const settled = settledWindow(levels, tolerance);
+  const noise = noiseOf(draw);
+  // Windows of few rows, in a log written on change, differ most: the median of all windows stands for them.
+  const pieces = medianOf(levels.map((one) => one.pieces));
+  const tolerance = (level: number) =>
+    Math.max(toleranceAmperes, toleranceShare * Math.abs(level)) + levelNoise(noise, pieces);
+  const settled = settledWindow(
+    levels.map((one) => one.value),
+    tolerance,
+  );
   if (!settled)
     return refuse("never-settles", "The draw had not settled when the log ended.", "A longer log.");
   const { level } = settled;
@@ -119,9 +131,9 @@ export function measureSettledDraw(
       "The battery is being charged.",
       "The sign of the current, or a parked vehicle.",
     );
-  const reach = level + Math.max(tolerance(level), 3 * noiseOf(draw));
+  const reach = level + Math.max(tolerance(level), 3 * noise);
   const settledRow = settledFrom(seconds, draw, firstSeconds + settled.window * windowSeconds, reach);
-  const wakeUps = findWakeUps(seconds, draw, settledRow, level + wakeUpAmperes);
+  const wakeUps = findWakeUps(seconds, draw, settledRow, level + Math.max(wakeUpAmperes, 5 * noise));
   const quiet = meanOutside(seconds, draw, settledRow, wakeUps, windowSeconds, tolerance(level));
   const all = meanOutside(seconds, draw, settledRow, [], windowSeconds, tolerance(level));
   const meter = Math.hypot(zero, resolutionOf(draw) / Math.sqrt(12));

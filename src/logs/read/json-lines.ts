@@ -10,6 +10,12 @@ import { lineAt } from "./piece.js";
 import { createRowSink } from "./row-sink.js";
 import { isBlankLine } from "./split-line.js";
 
+/** A list or an object is named, not printed: printing one nested thousands deep overflows the stack. */
+function pictureOf(value: unknown): string {
+  if (typeof value === "object") return Array.isArray(value) ? "an array" : "an object";
+  return typeof value === "string" ? shortened(value) : String(value);
+}
+
 /** @internal Rows of one JSON object or array a line. */
 export function createJsonRows(format: JsonLinesFormat, chunkRows: number): RowReader {
   const { columns } = format;
@@ -75,7 +81,7 @@ export function createJsonRows(format: JsonLinesFormat, chunkRows: number): RowR
         code: "bad-cell",
         row: row() - 1,
         column: columns[reader.quantity]!.column,
-        received: shortened(JSON.stringify(value)),
+        received: pictureOf(value),
         expected: reader.expected,
       },
       piece,

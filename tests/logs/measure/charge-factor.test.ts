@@ -1,4 +1,10 @@
-import { analyseLog, chargeFactor, chargeMoved, chargeMovedInSegments, type LogSeries } from "crankworthy/logs";
+import {
+  analyseLog,
+  chargeFactor,
+  chargeMoved,
+  chargeMovedInSegments,
+  type LogSeries,
+} from "crankworthy/logs";
 import { describe, expect, it } from "vitest";
 import { given, present, readVrla, SKIPPED, VRLA } from "../datasets.js";
 import { coverage, seeded } from "./recovery.js";
@@ -60,9 +66,9 @@ describe("charge factor", () => {
     expect(log.charge).toMatchObject(notPlausible);
     expect(log.chargeFactor).toMatchObject(notPlausible);
     // Numbers that are none come from a program.
-    expect(() => chargeFactor({ inAmpereHours: { ...some, value: Number.NaN }, outAmpereHours: some })).toThrow(
-      RangeError,
-    );
+    expect(() =>
+      chargeFactor({ inAmpereHours: { ...some, value: Number.NaN }, outAmpereHours: some }),
+    ).toThrow(RangeError);
   });
 
   it("counts the gaps of the segments that tell theirs", () => {

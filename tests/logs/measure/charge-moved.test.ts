@@ -97,7 +97,7 @@ describe("chargeMoved", () => {
     const moved = given(chargeMoved(log));
     expect(moved).toMatchObject({ gaps: 1, gapSeconds: 36_000, longestGapSeconds: 36_000 });
     // Nothing may have flowed, or twice as much.
-    expect(moved.outAmpereHours.value).toBeCloseTo(610 / 6, 9);
+    expect(moved.outAmpereHours.value).toBeCloseTo(366_600 / 3600, 9);
     expect(moved.outAmpereHours.standardUncertainty).toBeCloseTo(100 / Math.sqrt(3), 9);
     expect(moved.inAmpereHours.standardUncertainty).toBe(0);
     expect(given(chargeMoved(log, { mostGapSeconds: 36_000 })).outAmpereHours.standardUncertainty).toBe(0);
