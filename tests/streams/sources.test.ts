@@ -271,7 +271,7 @@ describe("signal", () => {
       "an iterable without a line end",
       () => ({
         *[Symbol.iterator]() {
-          for (let i = 0; i < 1e6; i++) yield "0";
+          for (let i = 0; i < 1e5; i++) yield "0";
           throw new Error("read to the end");
         },
       }),
@@ -284,10 +284,9 @@ describe("signal", () => {
       told = performance.now();
       controller.abort(reason);
     }, 20);
-    let sum = 0;
     const read = async (): Promise<void> => {
       for await (const { text } of readText(input, { signal: controller.signal }))
-        for (let i = 0; i < text.length; i++) sum += text.charCodeAt(i);
+        text.split("\n").map(Number);
     };
     await expect(read()).rejects.toBe(reason);
     expect(told).toBeGreaterThan(0);
