@@ -6,9 +6,7 @@ export interface StandardRecordSchema {
   readonly "~standard": {
     readonly version: 1;
     readonly vendor: "crankworthy";
-    readonly validate: (
-      value: unknown,
-    ) =>
+    readonly validate: (value: unknown) =>
       | { readonly value: BatteryRecord; readonly issues?: undefined }
       | {
           readonly issues: readonly {

@@ -17,7 +17,7 @@ export interface SegmentTotals {
   readonly rows: number;
   readonly chargeInAmpereHours: number;
   readonly chargeOutAmpereHours: number;
-  /** Σ ((I₂ − I₁)·Δt)²/12 [A²s²]: what the current may have done between rows. */
+  /** Σ ((I₂ − I₁)·Δt)²/12 [A²s²]: what the current may have done between rows; in a gap (max(|I₁|, |I₂|)·Δt)²/3. */
   readonly chargeVarianceAmpereSecondsSquared: number;
   /** −Σ w²·(I₂ − I₁)(I₃ − I₂) [A²s²], of either sign: tells noise of the rows from changes of the load (see `chargeMoved`). */
   readonly chargeNoiseAmpereSecondsSquared: number;

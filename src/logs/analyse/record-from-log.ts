@@ -263,7 +263,8 @@ function chargingPart(
     return;
   }
   if (isFaulty(draft, running, "vehicle.charging.regulatedVolts")) return;
-  const { regulatedVolts, meanAmperes } = result as ChargingVoltage;
+  // A lower bound, where the current never fell enough, comes with a current that tells `evaluate` so.
+  const { regulatedVolts, meanAmperesOfAll: meanAmperes } = result as ChargingVoltage;
   const charging: Mutable<ChargingMeasurement> = { regulatedVolts: regulatedVolts.value };
   took(draft, running, "vehicle.charging.regulatedVolts");
   if (meanAmperes >= 0) {

@@ -1,7 +1,6 @@
 import type { LogSegment, SegmentKind, SegmentReason, SegmentReasonCode } from "../segments.js";
 import { CHARGE, ENGINE, PULSE, REST, type RowClass, VOLTAGE_ONLY } from "./row-class.js";
 import type { FullSegmentRule } from "./rule.js";
-import { totalsOfRun } from "./run.js";
 import { edgesOfRun } from "./run-edges.js";
 import {
   type Border,
@@ -16,6 +15,7 @@ import {
   SUM_SQUARES,
   TO,
 } from "./run-slots.js";
+import { totalsOfRun } from "./run-totals.js";
 
 /** @internal What a run is before its length is final: `current` and `plateau` charge, `level` and `drift` have no current. */
 export type PieceKind = "rest" | "load" | "pulse" | "engine" | "current" | "plateau" | "level" | "drift";

@@ -1,5 +1,6 @@
 import type { LogChunk } from "../chunk.js";
 import { rowNumber } from "../chunk.js";
+import { gapVariance } from "../measure/charge-moved.js";
 import type { SegmentTotals } from "../segments.js";
 import {
   BEFORE_SECONDS,
@@ -91,15 +92,25 @@ function chargeInto(step: number, a: number, b: number): number {
   return (inward * inward * step) / (2 * (Math.abs(a) + Math.abs(b)));
 }
 
+/** A gap, as of `chargeMoved`; for its median stands the interval before, since nothing is known of those to come. */
+const GAP_SECONDS = 900;
+const GAP_FACTOR = 3;
+
+/** Variance of the charge of one interval [A²s²]: the current lay between its ends, or in a gap anywhere up to twice the stronger. */
+function between(step: number, stepBefore: number, a: number, b: number): number {
+  if (step > GAP_SECONDS && step > GAP_FACTOR * stepBefore) return gapVariance(step, a, b);
+  const spread = (b - a) * step;
+  return (spread * spread) / 12;
+}
+
 /** Adds the straight line between two runs. */
-function addInterval(run: Run, step: number, a: number, b: number): void {
+export function addInterval(run: Run, step: number, a: number, b: number): void {
   const moved = ((a + b) / 2) * step;
   const into = a >= 0 && b >= 0 ? moved : a <= 0 && b <= 0 ? 0 : chargeInto(step, a, b);
   run[CHARGE_IN]! += into;
   run[CHARGE_OUT]! += into - moved;
   const change = b - a;
-  const spread = change * step;
-  run[VARIANCE]! += (spread * spread) / 12;
+  run[VARIANCE]! += between(step, run[LAST_STEP]!, a, b);
   const width = (step + run[LAST_STEP]!) / 2;
   run[NOISE]! -= change * run[LAST_CHANGE]! * width * width;
   if (run[ROWS] === 1) [run[FIRST_STEP], run[FIRST_CHANGE]] = [step, change];
@@ -163,8 +174,7 @@ function addSums(run: Run, chunk: LogChunk, from: number, to: number): void {
       chargeOut += into - moved;
     }
     const change = a - current;
-    const spread = change * step;
-    variance += (spread * spread) / 12;
+    variance += between(step, stepBefore, current, a);
     const width = (step + stepBefore) / 2;
     noise -= change * changeBefore * width * width;
     stepBefore = step;
@@ -263,33 +273,6 @@ const MERGED_SUMS: readonly number[] = [
   SUM_CELSIUS,
   CELSIUS_ROWS,
 ];
-
-/** Sums of a run; the interval up to the border counts in charge, variance and longest gap. */
-export function totalsOfRun(run: Run, border: Border | undefined): SegmentTotals {
-  const seconds = run[TO]! - run[FROM]!;
-  const rows = run[ROWS]!;
-  const meanAmperes = seconds > 0 ? (run[CHARGE_IN]! - run[CHARGE_OUT]!) / seconds : run[SUM_AMPERES]! / rows;
-  const meanVolts = seconds > 0 ? run[VOLT_SECONDS]! / seconds : run[SUM_VOLTS]! / rows;
-  if (border) addInterval(run, border.seconds - run[TO]!, run[LAST_AMPERES]!, border.amperes);
-  return {
-    rows,
-    chargeInAmpereHours: run[CHARGE_IN]! / 3600,
-    chargeOutAmpereHours: run[CHARGE_OUT]! / 3600,
-    chargeVarianceAmpereSecondsSquared: run[VARIANCE]!,
-    chargeNoiseAmpereSecondsSquared: run[NOISE]!,
-    meanVolts,
-    leastVolts: run[LEAST_VOLTS]!,
-    leastVoltsRow: run[LEAST_VOLTS_ROW]!,
-    mostVolts: run[MOST_VOLTS]!,
-    firstVolts: run[FIRST_VOLTS]!,
-    lastVolts: run[LAST_VOLTS]!,
-    meanAmperes,
-    leastAmperes: run[LEAST_AMPERES]!,
-    mostAmperes: run[MOST_AMPERES]!,
-    meanTemperatureCelsius: run[SUM_CELSIUS]! / run[CELSIUS_ROWS]!,
-    longestGapSeconds: run[LONGEST_GAP]!,
-  };
-}
 
 function addCelsius(run: Run, celsius: number): void {
   if (Number.isNaN(celsius)) return;

@@ -325,3 +325,12 @@ it("a row that runs back in time, or lacks what it needs, is refused by number",
   expect(() => segmenter.push(chunkOf([[5, 12, 0]], 3))).toThrow(/row 3: received 5 s/);
   expect(() => createSegmenter().push(chunkOf([[0, Number.NaN, 0]]))).toThrow(/row 1/);
 });
+
+it("across a gap the charge is as uncertain as what may have flowed in it", () => {
+  const minutes = (from: number, count: number): Row[] =>
+    Array.from({ length: count }, (_, i) => [from + 60 * i, 12.2, -10] as const);
+  const [one] = segmentLog([chunkOf([...minutes(0, 60), ...minutes(40_000, 60)])], { ratedAmpereHours: 60 });
+  const { chargeVarianceAmpereSecondsSquared: variance } = one!.totals;
+  const seconds = 40_000 - 59 * 60;
+  expect(Math.sqrt(variance)).toBeCloseTo((10 * seconds) / Math.sqrt(3), 3);
+});
