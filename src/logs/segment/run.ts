@@ -1,11 +1,9 @@
 import type { LogChunk } from "../chunk.js";
 import { rowNumber } from "../chunk.js";
 import { gapVariance } from "../measure/charge-moved.js";
-import type { SegmentTotals } from "../segments.js";
 import {
   BEFORE_SECONDS,
   BEFORE_VOLTS,
-  type Border,
   CELSIUS_ROWS,
   CHARGE_IN,
   CHARGE_OUT,
