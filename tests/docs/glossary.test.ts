@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { evaluate, type InputIssue, recordSchema } from "crankworthy";
 import { chargeStopCriteria, chargingForbidden } from "crankworthy/bench";
 import { dateSchemes } from "crankworthy/date-codes";
+import type { LogQuantityMeasured, SegmentKind } from "crankworthy/logs";
 import { ratingStandards } from "crankworthy/ratings";
 import { english } from "crankworthy/report";
 import type { Standing } from "crankworthy/sources";
@@ -9,6 +10,7 @@ import { causeRules, cautionCodes, defaultPolicy, findingCodes, rules } from "cr
 import { policyConventions } from "crankworthy/warranty";
 import { describe, expect, it } from "vitest";
 import { ranges } from "../../src/evaluate/ranges.data.js";
+import { DEFECT_CODES } from "../../src/logs/check/quality.js";
 
 /** Cells of every table row, by the nearest heading above it; the rows of a heading's own parts are not among them. */
 const rowsByHeading = new Map<string, string[][]>();
@@ -243,4 +245,33 @@ it("links only to its own headings", () => {
       anchors,
     ),
   ).toEqual([]);
+});
+
+describe("logs", () => {
+  it("every kind of segment, defect and measured quantity is explained, and nothing besides", () => {
+    expect(explainedUnder("Kinds of segment").sort()).toEqual(
+      every<SegmentKind>({
+        rest: true,
+        discharge: true,
+        "charge-constant-current": true,
+        "charge-constant-voltage": true,
+        crank: true,
+        "load-step": true,
+        "engine-running": true,
+        unclassified: true,
+      }).sort(),
+    );
+    expect(explainedUnder("Defects of a log").sort()).toEqual([...DEFECT_CODES].sort());
+    expect(explainedUnder("Measured in a log").sort()).toEqual(
+      every<LogQuantityMeasured>({
+        "last-rest-voltage": true,
+        "settled-voltage": true,
+        draw: true,
+        crank: true,
+        "charging-voltage": true,
+        ripple: true,
+        capacity: true,
+      }).sort(),
+    );
+  });
 });
