@@ -33,6 +33,7 @@ const NOTHING_TO_RUN: Readonly<Record<string, string>> = {
   "docs/glossary.md": "held against the types by its own test",
   "docs/limits.md": "what the method cannot do",
   "docs/rules.md": "generated from the rules",
+  "docs/sources.md": "generated from the bibliography",
   "docs/validation.md": "generated from the outside checks",
   "docs/worked-examples/README.md": "an index",
   "docs/faq/README.md": "an index",
