@@ -201,17 +201,22 @@ export function planCharge(input: ChargePlanInput, derivation?: Derivation): Cha
     ceilingVolts,
     pace,
     currentAmperes,
-    stop: chargeStopCriteria,
+    // A small battery is not charged with what a large one may have at most.
+    stop: chargeStopCriteria.map((one) =>
+      one.code === "charge-current" ? { ...one, value: Math.min(one.value, currentAmperes.upper) } : one,
+    ),
     chargerTooStrong: amperes > currentAmperes.upper,
   };
   if (derivation) deriveLimits(derivation, plan, profile, { law, temperatureCelsius, capacityAmpereHours });
   if (stateOfCharge) plan.hours = chargeHours(capacityAmpereHours, stateOfCharge, amperes, derivation);
   if (derivation)
-    for (const { code, value, unit, from, to, source, standing } of chargeStopCriteria)
+    for (const { code, value, unit, from, to, source, standing } of plan.stop)
       derive(
         derivation,
         `end of a charge, ${code}`,
-        "as printed, from..to in the sources",
+        value < from
+          ? "smaller of the printed limit and the highest current for this battery"
+          : "as printed, from..to in the sources",
         { from, to },
         value,
         unit,

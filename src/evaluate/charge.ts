@@ -38,7 +38,7 @@ export function charge(
   const outcome: Mutable<ChargeOutcome> = {};
   const ice = iceSign(temperature, voltage, gravity, restIsTwelveVolt ? measurements.restVolts : undefined);
   if (ice) outcome.ice = ice;
-  for (const reading of [voltage, gravity]) if (reading) chargeNotes(reading, book);
+  for (const reading of [voltage, gravity]) if (reading) chargeNotes(reading, ice !== undefined, book);
   if (voltage && gravity) {
     const combined = combineCharge(voltage, gravity, book.derivation);
     if (!combined.consistent)
@@ -74,8 +74,10 @@ const NOTE_FINDINGS = {
 } as const;
 
 // The other notes of a reading have findings of their own, made where their cause is known.
-function chargeNotes({ notes }: ChargeReading, book: Workbook): void {
+function chargeNotes({ notes }: ChargeReading, mayBeFrozen: boolean, book: Workbook): void {
   for (const one of notes) {
+    // "Warm it and charge it soon" beside "do not charge it" would be an order too many.
+    if (mayBeFrozen && one === "near-freezing") continue;
     const found = NOTE_FINDINGS[one as keyof typeof NOTE_FINDINGS];
     if (found) note(book, found[0], found[1]);
   }

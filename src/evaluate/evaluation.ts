@@ -135,6 +135,7 @@ export interface NextStep {
   readonly code:
     | "exchange-leads"
     | "check-connection"
+    | "end-charging"
     | "thaw-and-inspect"
     | "set-apart"
     | "top-up-water"

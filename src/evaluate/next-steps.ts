@@ -23,7 +23,6 @@ const ROOM_CELSIUS = 20;
 /** Findings that speak of clamps, leads and chargers rather than of the battery. */
 const CONNECTION: readonly FindingCode[] = [
   "no-voltage",
-  "voltage-above-rest",
   "readings-scatter",
   "contact-spread",
   "system-voltage-unclear",
@@ -88,6 +87,7 @@ export function nextSteps(grounds: StepGrounds, record: BatteryRecord): NextStep
     case "repeat":
       if (has("reversed-polarity")) return [step("exchange-leads"), step("measure-again")];
       if (has("low-reading-in-vehicle")) return [step("measure-at-the-posts")];
+      if (has("voltage-above-rest")) return [step("end-charging"), step("measure-again")];
       if (CONNECTION.some(has)) return [step("check-connection"), step("measure-again")];
       if (has("surface-charge")) return [step("draw-off-surface-charge"), step("measure-again")];
       if (has("missing-ability-measurement")) return [step("measure-ability")];

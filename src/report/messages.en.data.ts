@@ -75,7 +75,7 @@ export const english: Messages = {
     "damaged-case": "visible damage comes before any reading",
     frozen: "a battery that is or may be frozen is not judged",
     "low-electrolyte": "with dry plates every battery reads low",
-    "system-voltage": "label or voltage is not that of a 12 V battery connected the right way round",
+    "system-voltage": "label or voltage is not that of a 12 V battery at rest, connected the right way round",
     "scattered-readings": "the readings scatter more than the instrument explains",
     "contact-spread": "setting the clamps anew changes the reading more than repeating it",
     "in-vehicle-reading": "a low reading in the vehicle may be the vehicle's",
@@ -156,7 +156,7 @@ export const english: Messages = {
     ],
     "electrolyte-low": [
       "Acid level low",
-      "The plates may be dry: it reads like a smaller battery, and charging brings heat and gas. Fill it before any charge.",
+      "The plates may be dry: it reads like a smaller battery, and charging brings heat and gas. Fill it with distilled water before any charge.",
     ],
     "other-system-voltage": ["Not a 12 V battery", "[It reads {volts:V}. ]This method does not hold for it."],
     "system-voltage-unclear": [
@@ -449,6 +449,8 @@ export const english: Messages = {
     "never-charge": "Do not charge, load or jump-start it.",
     "frozen-handling": "Ice may have cracked the case. Thaw it at room temperature, then inspect it.",
     "damaged-handling": "Damaged: keep it upright, wear gloves, soak up acid with baking soda.",
+    "toxic-gas":
+      "A smell of rotten eggs is a poisonous gas: charger off, doors open, stay away until it has gone.",
     "sealed-overheating":
       "Sealed: never open it. Hot or a smell of rotten eggs: charger off, let air in, keep away.",
     "clamp-order": "Take the grounded clamp off first, put it on last.",
@@ -461,10 +463,10 @@ export const english: Messages = {
     "room-air":
       "Do not charge there: it needs [{freeVolumeCubicMetres:m³} of free room, there are {roomCubicMetres:m³}][{neededCubicMetresPerHour:m³/h} of fresh air, there are {givenCubicMetresPerHour:m³/h}].",
     "jump-starting":
-      "Jump leads: consumers off, last clamp on bare metal at least {groundMetres:m} from the discharged battery, off in reverse. Never 24 V, never above {mostVolts:n} V.",
+      "Jump leads: consumers off, plus to plus, last clamp on bare metal at least {groundMetres:m} from the discharged battery, off in reverse. Never 24 V, never above {mostVolts:n} V.",
     "eye-wash": "Water to flush eyes and skin within {metres:m}.",
     "neutralise-spills":
-      "Spilt acid: {gramsPerLitre:n} g of baking soda to a litre of water until it stops fizzing, then rinse. Acid into water, never water into acid.",
+      "Spilt acid: {gramsPerLitre:n} g of baking soda to a litre of water until it stops fizzing, then rinse.",
     "take-back":
       "Hand it to a seller or collector that takes batteries back; lead and acid are hazardous waste.",
     "system-voltage-supply": "Do not connect it to a 12 V charger, tester or vehicle.",
@@ -472,6 +474,7 @@ export const english: Messages = {
   nextStep: {
     "exchange-leads": "Exchange the leads and check them against the post marks.",
     "check-connection": "Clean the posts and check clamps and leads.",
+    "end-charging": "Switch off charger or engine, let a hot battery cool down, and let it rest.",
     "thaw-and-inspect":
       "Thaw it at room temperature. Then look for cracks and swelling; with any, return it.",
     "top-up-water":

@@ -13,6 +13,7 @@ export const cautionCodes = [
   "never-charge",
   "frozen-handling",
   "damaged-handling",
+  "toxic-gas",
   "sealed-overheating",
   "clamp-order",
   "lifting",
@@ -151,6 +152,7 @@ const rows: readonly Row[] = [
     "our-choice",
     (s) => charges(s.action) || (s.temperatureCelsius ?? 0) >= 45,
   ],
+  ["toxic-gas", "workshop-practice", "from-memory", (s) => s.damage.includes("sulfur-smell")],
   [
     "sealed-overheating",
     "workshop-practice",

@@ -45,8 +45,8 @@ What is it fit for, and what to do now?
   decide what it is.
   Measure again before deciding.
   Reason: label or voltage is not that of
-  a 12 V battery connected the right way
-  round.
+  a 12 V battery at rest, connected the
+  right way round.
 
 What was noticed?
   Warnings:

@@ -74,7 +74,7 @@ export const findings: Messages["finding"] = {
   ],
   "electrolyte-low": [
     "Säurestand niedrig",
-    "Die Platten können trocken liegen: Sie misst sich wie eine kleinere Batterie, und beim Laden entstehen Hitze und Gas. Vor jedem Laden auffüllen.",
+    "Die Platten können trocken liegen: Sie misst sich wie eine kleinere Batterie, und beim Laden entstehen Hitze und Gas. Vor jedem Laden mit destilliertem Wasser auffüllen.",
   ],
   "other-system-voltage": [
     "Keine 12-V-Batterie",

@@ -82,7 +82,8 @@ export const messages: Messages = {
     "damaged-case": "ein sichtbarer Schaden geht jeder Messung vor",
     frozen: "eine Batterie, die gefroren ist oder sein kann, wird nicht beurteilt",
     "low-electrolyte": "mit trockenen Platten misst sich jede Batterie schwach",
-    "system-voltage": "Etikett oder Spannung ist nicht die einer richtig herum angeschlossenen 12-V-Batterie",
+    "system-voltage":
+      "Etikett oder Spannung ist nicht die einer ruhenden, richtig herum angeschlossenen 12-V-Batterie",
     "scattered-readings": "die Messwerte streuen mehr, als das Messgerät erklärt",
     "contact-spread": "neues Ansetzen der Klemmen ändert den Messwert mehr als bloßes Wiederholen",
     "in-vehicle-reading": "ein niedriger Messwert im Fahrzeug kann am Fahrzeug liegen",
@@ -125,6 +126,8 @@ export const messages: Messages = {
     "never-charge": "Nicht laden, nicht belasten, keine Starthilfe.",
     "frozen-handling": "Eis kann das Gehäuse gesprengt haben. Bei Raumtemperatur auftauen, dann besichtigen.",
     "damaged-handling": "Beschädigt: aufrecht halten, Handschuhe tragen, Säure mit Natron aufnehmen.",
+    "toxic-gas":
+      "Geruch nach faulen Eiern ist giftiges Gas: Ladegerät aus, Türen auf, fernbleiben, bis er weg ist.",
     "sealed-overheating":
       "Verschlossen: niemals öffnen. Heiß oder Geruch nach faulen Eiern: Ladegerät aus, lüften, Abstand halten.",
     "clamp-order": "Die Masseklemme zuerst abnehmen und zuletzt aufsetzen.",
@@ -137,10 +140,10 @@ export const messages: Messages = {
     "room-air":
       "Dort nicht laden: Nötig sind [{freeVolumeCubicMetres:m³} freier Raum, vorhanden {roomCubicMetres:m³}][{neededCubicMetresPerHour:m³/h} Frischluft, vorhanden {givenCubicMetresPerHour:m³/h}].",
     "jump-starting":
-      "Starthilfe: Verbraucher aus, letzte Klemme an blankes Metall mindestens {groundMetres:m} von der entladenen Batterie, Abnehmen umgekehrt. Nie 24 V, nie über {mostVolts:n} V.",
+      "Starthilfe: Verbraucher aus, Plus an Plus, letzte Klemme an blankes Metall mindestens {groundMetres:m} von der entladenen Batterie, Abnehmen umgekehrt. Nie 24 V, nie über {mostVolts:n} V.",
     "eye-wash": "Wasser zum Spülen von Augen und Haut innerhalb von {metres:m}.",
     "neutralise-spills":
-      "Verschüttete Säure: {gramsPerLitre:n} g Natron auf einen Liter Wasser, bis es nicht mehr schäumt, dann nachspülen. Säure ins Wasser, nie Wasser in Säure.",
+      "Verschüttete Säure: {gramsPerLitre:n} g Natron auf einen Liter Wasser, bis es nicht mehr schäumt, dann nachspülen.",
     "take-back":
       "Bei einem Händler oder einer Sammelstelle abgeben, die Batterien zurücknimmt; Blei und Säure sind gefährlicher Abfall.",
     "system-voltage-supply": "Nicht an Ladegerät, Prüfgerät oder Fahrzeug mit 12 V anschließen.",
@@ -148,6 +151,7 @@ export const messages: Messages = {
   nextStep: {
     "exchange-leads": "Die Messleitungen tauschen und mit den Polzeichen vergleichen.",
     "check-connection": "Die Pole reinigen, Klemmen und Leitungen prüfen.",
+    "end-charging": "Ladegerät oder Motor ausschalten, eine heiße Batterie abkühlen und dann ruhen lassen.",
     "thaw-and-inspect":
       "Bei Raumtemperatur auftauen. Dann nach Rissen und Schwellungen sehen; findet sich etwas, gehört sie zur Rücknahme.",
     "top-up-water":

@@ -74,7 +74,7 @@ export const findings: Messages["finding"] = {
   ],
   "electrolyte-low": [
     "Nivel de electrolito bajo",
-    "Las placas pueden estar secas: da las medidas de una batería más pequeña, y la carga produce calor y gas. Complete el nivel antes de cualquier carga.",
+    "Las placas pueden estar secas: da las medidas de una batería más pequeña, y la carga produce calor y gas. Complete el nivel con agua destilada antes de cualquier carga.",
   ],
   "other-system-voltage": [
     "No es una batería de 12 V",

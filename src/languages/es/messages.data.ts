@@ -83,7 +83,7 @@ export const messages: Messages = {
     frozen: "una batería que está o puede estar congelada no se juzga",
     "low-electrolyte": "con las placas secas, toda batería da medidas bajas",
     "system-voltage":
-      "la etiqueta o la tensión no es la de una batería de 12 V conectada con la polaridad correcta",
+      "la etiqueta o la tensión no es la de una batería de 12 V en reposo, conectada con la polaridad correcta",
     "scattered-readings": "las medidas se dispersan más de lo que explica el aparato",
     "contact-spread": "volver a colocar las pinzas cambia la medida más que repetirla",
     "in-vehicle-reading": "una medida baja en el vehículo puede deberse al vehículo",
@@ -129,6 +129,8 @@ export const messages: Messages = {
       "El hielo puede haber rajado la caja. Deje que se descongele a la temperatura de un local templado y después examínela.",
     "damaged-handling":
       "Dañada: manténgala derecha, lleve guantes y absorba el ácido con bicarbonato sódico.",
+    "toxic-gas":
+      "El olor a huevos podridos es un gas tóxico: apague el cargador, abra las puertas y aléjese hasta que desaparezca.",
     "sealed-overheating":
       "Batería sellada: no la abra nunca. Si está caliente o huele a huevos podridos: apague el cargador, ventile y aléjese.",
     "clamp-order": "Desconecte primero el cable de masa y conéctelo el último.",
@@ -142,10 +144,10 @@ export const messages: Messages = {
     "room-air":
       "No cargue allí: se necesitan [{freeVolumeCubicMetres:m³} de espacio libre y hay {roomCubicMetres:m³}][{neededCubicMetresPerHour:m³/h} de aire fresco y hay {givenCubicMetresPerHour:m³/h}].",
     "jump-starting":
-      "Cables de arranque: consumidores apagados; última pinza sobre metal desnudo a {groundMetres:m} como mínimo de la batería descargada; retírelos en orden inverso. Nunca 24 V, nunca más de {mostVolts:n} V.",
+      "Cables de arranque: consumidores apagados; positivo con positivo; última pinza sobre metal desnudo a {groundMetres:m} como mínimo de la batería descargada; retírelos en orden inverso. Nunca 24 V, nunca más de {mostVolts:n} V.",
     "eye-wash": "Agua para enjuagar los ojos y la piel a {metres:m} como máximo.",
     "neutralise-spills":
-      "Ácido derramado: vierta una solución de {gramsPerLitre:n} g de bicarbonato sódico por litro de agua hasta que deje de hacer espuma; después, enjuague. Siempre el ácido sobre el agua, nunca el agua sobre el ácido.",
+      "Ácido derramado: vierta una solución de {gramsPerLitre:n} g de bicarbonato sódico por litro de agua hasta que deje de hacer espuma; después, enjuague.",
     "take-back":
       "Entréguela a un vendedor o punto de recogida que acepte baterías; el plomo y el ácido son residuos peligrosos.",
     "system-voltage-supply": "No la conecte a un cargador, a un aparato de medida ni a un vehículo de 12 V.",
@@ -153,6 +155,8 @@ export const messages: Messages = {
   nextStep: {
     "exchange-leads": "Cambie entre sí los cables de medida y compruébelos con las marcas de los bornes.",
     "check-connection": "Limpie los bornes y compruebe las pinzas y los cables.",
+    "end-charging":
+      "Apague el cargador o el motor, deje enfriar la batería si está caliente y déjela en reposo.",
     "thaw-and-inspect":
       "Deje que se descongele a la temperatura de un local templado. Después busque grietas e hinchazón; si las hay, entréguela como batería usada.",
     "top-up-water":

@@ -80,7 +80,7 @@ export const findings: Messages["finding"] = {
   ],
   "electrolyte-low": [
     "Niveau d’électrolyte bas",
-    "Les plaques sont peut-être à sec : elle donne les mesures d’une batterie plus petite, et la charge produit chaleur et gaz. Faire l’appoint avant toute charge.",
+    "Les plaques sont peut-être à sec : elle donne les mesures d’une batterie plus petite, et la charge produit chaleur et gaz. Faire l’appoint d’eau distillée avant toute charge.",
   ],
   "other-system-voltage": [
     "Pas une batterie de 12 V",

@@ -83,7 +83,7 @@ export const messages: Messages = {
     frozen: "une batterie qui est gelée, ou peut l’être, n’est pas jugée",
     "low-electrolyte": "plaques à sec, toute batterie donne des mesures basses",
     "system-voltage":
-      "l’étiquette ou la tension n’est pas celle d’une batterie de 12 V branchée dans le bon sens",
+      "l’étiquette ou la tension n’est pas celle d’une batterie de 12 V au repos, branchée dans le bon sens",
     "scattered-readings": "les mesures se dispersent plus que l’appareil ne l’explique",
     "contact-spread": "replacer les pinces change plus la mesure que la répéter",
     "in-vehicle-reading": "une mesure basse dans le véhicule peut venir du véhicule",
@@ -129,6 +129,8 @@ export const messages: Messages = {
       "La glace a pu fendre le bac. La laisser dégeler à la température d’un local tempéré, puis l’examiner.",
     "damaged-handling":
       "Endommagée : la tenir droite, porter des gants, absorber l’acide avec du bicarbonate de soude.",
+    "toxic-gas":
+      "Une odeur d’œuf pourri est un gaz toxique : arrêter le chargeur, ouvrir les portes, rester à l’écart jusqu’à ce qu’elle ait disparu.",
     "sealed-overheating":
       "Batterie étanche : ne jamais l’ouvrir. Si elle est chaude ou sent l’œuf pourri : arrêter le chargeur, aérer, se tenir à distance.",
     "clamp-order": "Débrancher en premier la cosse de masse, la rebrancher en dernier.",
@@ -142,10 +144,10 @@ export const messages: Messages = {
     "room-air":
       "Ne pas charger à cet endroit : il faut [{freeVolumeCubicMetres:m³} de volume libre, il y en a {roomCubicMetres:m³}][{neededCubicMetresPerHour:m³/h} d’air frais, il y en a {givenCubicMetresPerHour:m³/h}].",
     "jump-starting":
-      "Câbles de démarrage : consommateurs coupés, dernière pince sur du métal nu à au moins {groundMetres:m} de la batterie déchargée, retrait dans l’ordre inverse. Jamais 24 V, jamais plus de {mostVolts:n} V.",
+      "Câbles de démarrage : consommateurs coupés, plus sur plus, dernière pince sur du métal nu à au moins {groundMetres:m} de la batterie déchargée, retrait dans l’ordre inverse. Jamais 24 V, jamais plus de {mostVolts:n} V.",
     "eye-wash": "De l’eau pour rincer les yeux et la peau, à {metres:m} au plus.",
     "neutralise-spills":
-      "Acide renversé : verser une solution de {gramsPerLitre:n} g de bicarbonate de soude par litre d’eau jusqu’à ce que cela ne mousse plus, puis rincer. Toujours l’acide dans l’eau, jamais l’eau dans l’acide.",
+      "Acide renversé : verser une solution de {gramsPerLitre:n} g de bicarbonate de soude par litre d’eau jusqu’à ce que cela ne mousse plus, puis rincer.",
     "take-back":
       "La remettre à un vendeur ou à un point de collecte qui reprend les batteries ; le plomb et l’acide sont des déchets dangereux.",
     "system-voltage-supply":
@@ -154,6 +156,8 @@ export const messages: Messages = {
   nextStep: {
     "exchange-leads": "Intervertir les cordons de mesure et les vérifier d’après les repères des bornes.",
     "check-connection": "Nettoyer les bornes, vérifier pinces et cordons.",
+    "end-charging":
+      "Arrêter le chargeur ou le moteur, laisser refroidir une batterie chaude, puis la laisser au repos.",
     "thaw-and-inspect":
       "La laisser dégeler à la température d’un local tempéré. Puis chercher fissures et gonflement ; s’il y en a, la faire reprendre.",
     "top-up-water":

@@ -84,7 +84,7 @@ export const messages: Messages = {
     "damaged-case": "目に見える損傷は、どの測定値よりも優先する",
     frozen: "凍結している、または凍結のおそれがあるバッテリーは判断しない",
     "low-electrolyte": "極板が乾いていると、どのバッテリーも低い値になる",
-    "system-voltage": "ラベルか電圧が、正しい向きに接続した 12\u00a0V バッテリーのものではない",
+    "system-voltage": "ラベルか電圧が、正しい向きに接続して休ませた 12\u00a0V バッテリーのものではない",
     "scattered-readings": "測定値のばらつきが、測定器で説明できる範囲を超える",
     "contact-spread": "クリップの付け直しによる変化が、同じ状態での繰り返しより大きい",
     "in-vehicle-reading": "車載状態の低い測定値は、車両側が原因かもしれない",
@@ -127,6 +127,8 @@ export const messages: Messages = {
     "never-charge": "充電、負荷の接続、ジャンプスタートをしないでください。",
     "frozen-handling": "氷で電槽が割れている可能性があります。室温で解凍してから点検してください。",
     "damaged-handling": "損傷あり: 立てたまま手袋を着けて扱い、漏れた電解液は重曹に吸わせてください。",
+    "toxic-gas":
+      "腐った卵のような臭いは有毒ガスです。充電器を切り、扉を開け、臭いが消えるまで離れてください。",
     "sealed-overheating":
       "密閉形: 決して開けないでください。熱いときや腐った卵のような臭いがするときは、充電器を切り、換気し、離れてください。",
     "clamp-order": "アース側のケーブル端子は、最初に外し、最後に付けてください。",
@@ -140,16 +142,17 @@ export const messages: Messages = {
     "room-air":
       "そこでは充電しないでください。必要なのは[空間 {freeVolumeCubicMetres:m³} で、実際は {roomCubicMetres:m³} ][外気 {neededCubicMetresPerHour:m³/h} で、実際は {givenCubicMetresPerHour:m³/h} ]です。",
     "jump-starting":
-      "ジャンプスタート: 電装品を切り、最後のクリップは、放電したバッテリーから {groundMetres:m} 以上離れた塗装のない金属部につなぎ、逆の順に外してください。24\u00a0V は決して使わず、{mostVolts:n}\u00a0V を決して超えないでください。",
+      "ジャンプスタート: 電装品を切り、プラスとプラスをつなぎ、最後のクリップは、放電したバッテリーから {groundMetres:m} 以上離れた塗装のない金属部につなぎ、逆の順に外してください。24\u00a0V は決して使わず、{mostVolts:n}\u00a0V を決して超えないでください。",
     "eye-wash": "目と皮膚を洗う水を {metres:m} 以内に用意してください。",
     "neutralise-spills":
-      "こぼれた電解液: 水一リットルに重曹 {gramsPerLitre:n}\u00a0g を溶かし、泡が出なくなるまでかけ、水で流してください。酸を水に加え、決して水を酸に加えないでください。",
+      "こぼれた電解液: 水一リットルに重曹 {gramsPerLitre:n}\u00a0g を溶かし、泡が出なくなるまでかけ、水で流してください。",
     "take-back": "バッテリーを引き取る販売店か回収業者に渡してください。鉛と電解液は有害廃棄物です。",
     "system-voltage-supply": "12\u00a0V の充電器、測定器、車両につながないでください。",
   },
   nextStep: {
     "exchange-leads": "測定リードを入れ替え、端子の極性表示と照らし合わせてください。",
     "check-connection": "端子を清掃し、クリップとリードを確認してください。",
+    "end-charging": "充電器またはエンジンを止め、熱いバッテリーは冷まし、休ませてください。",
     "thaw-and-inspect":
       "室温で解凍してください。その後、亀裂と膨れを調べ、どちらかがあれば回収に出してください。",
     "top-up-water":
