@@ -13,6 +13,7 @@ export {
 export type { LogResistance } from "./analyse/log-resistance.js";
 export type { MeasureOptions } from "./analyse/measure-segment.js";
 export type {
+  FieldOrigin,
   LastRestVoltage,
   LogMeasurement,
   LogQuantityMeasured,
@@ -20,7 +21,6 @@ export type {
   NotMeasured,
 } from "./analyse/measurement.js";
 export {
-  type FieldOrigin,
   type RecordChoices,
   type RecordFromLog,
   recordFromLog,

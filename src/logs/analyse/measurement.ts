@@ -56,3 +56,8 @@ export type LogMeasurement = MeasuredRows &
 
 /** The name of what was measured. */
 export type LogQuantityMeasured = LogMeasurement["quantity"];
+
+/** Where a field of the record comes from. */
+export interface FieldOrigin extends Pick<MeasuredRows, "segment" | "firstRow" | "lastRow"> {
+  readonly quantity: LogQuantityMeasured;
+}

@@ -14,14 +14,14 @@ import {
   refuse as refusal,
   requireFinite,
 } from "../../numeric/index.js";
-import type { LogDefectCode } from "../check/quality.js";
 import type { ChargingVoltage } from "../measure/charging-voltage.js";
 import type { CrankEvent } from "../measure/crank-event.js";
 import type { SettledDraw } from "../measure/parasitic-draw.js";
 import type { Ripple } from "../measure/ripple.js";
 import type { SegmentKind } from "../segments.js";
 import type { LogAnalysis } from "./analyse-log.js";
-import type { LogMeasurement, LogQuantityMeasured, MeasuredRows } from "./measurement.js";
+import type { FieldOrigin, LogMeasurement, LogQuantityMeasured } from "./measurement.js";
+import { type Draft, faultsOf, isFaulty, leaveOut, refuse, took } from "./record-draft.js";
 
 /** What the log cannot know. Fields that both know are the caller's. */
 export interface RecordChoices
@@ -39,11 +39,6 @@ export interface RecordChoices
    * charger or a second battery before it; a load test and a start with help look the same in a log.
    */
   readonly pulsesAreStarts?: boolean;
-}
-
-/** Where a field of the record comes from. */
-export interface FieldOrigin extends Pick<MeasuredRows, "segment" | "firstRow" | "lastRow"> {
-  readonly quantity: LogQuantityMeasured;
 }
 
 /** An input for `evaluate`, and where its fields come from. */
@@ -121,51 +116,6 @@ export function recordFromLog(
   if (warranty) record.warranty = warranty;
   if (ventilation) record.ventilation = ventilation;
   return { record, origin, refused };
-}
-
-interface Draft {
-  readonly measurements: Mutable<BatteryRecord["measurements"]>;
-  readonly conditions: Mutable<RecordConditions>;
-  readonly vehicle: Mutable<NonNullable<BatteryRecord["vehicle"]>>;
-  readonly origin: Record<string, FieldOrigin>;
-  readonly refused: (FieldOrigin & { readonly path: string; readonly refusal: Refusal })[];
-  readonly faults: readonly Fault[];
-}
-
-/** Rows whose numbers are wrong. */
-interface Fault {
-  readonly code: LogDefectCode;
-  readonly firstRow: number;
-  readonly lastRow: number;
-}
-
-/** `evaluate` sees for itself that a battery is no 12 V battery, or reversed, and says what to do. */
-const JUDGED_BY_EVALUATE: ReadonlySet<LogDefectCode> = /* @__PURE__ */ new Set<LogDefectCode>([
-  "system-voltage",
-  "reversed-polarity",
-]);
-
-function faultsOf({ quality }: LogAnalysis): Fault[] {
-  const wrong = (one: { readonly code: LogDefectCode; readonly severity: string }) =>
-    one.severity === "error" && !JUDGED_BY_EVALUATE.has(one.code);
-  return [
-    ...quality.defects.filter(wrong),
-    // Of stretches that are not listed nobody knows where they are.
-    ...quality.totals
-      .filter((total) => wrong(total) && total.rangesLeftOut > 0)
-      .map(({ code }) => ({ code, firstRow: 1, lastRow: quality.rows })),
-  ];
-}
-
-/** Refuses the fields of a measurement whose rows are wrong by what the check found. */
-function isFaulty(draft: Draft, measured: LogMeasurement, path: string): boolean {
-  const fault = draft.faults.find(
-    ({ firstRow, lastRow }) => firstRow <= measured.lastRow && lastRow >= measured.firstRow,
-  );
-  if (!fault) return false;
-  const help = "A log without this defect; see the quality of the analysis.";
-  refuse(draft, measured, path, refusal("rows-faulty", `The check found ${fault.code} in these rows.`, help));
-  return true;
 }
 
 /** `evaluate` assumes it too. */
@@ -306,28 +256,6 @@ function drawPart(draft: Draft, draw: Of<"draw"> | undefined, choices: RecordCho
     settledMinutes: observedMinutes,
   };
   took(draft, draw, "vehicle.draw.drawAmperes", "vehicle.draw.settledMinutes");
-}
-
-function from({ segment, firstRow, lastRow, quantity }: LogMeasurement): FieldOrigin {
-  return { segment, firstRow, lastRow, quantity };
-}
-
-function took({ origin }: Draft, measured: LogMeasurement, ...paths: readonly string[]): void {
-  for (const path of paths) origin[path] = from(measured);
-}
-
-function refuse({ refused }: Draft, measured: LogMeasurement, path: string, why: Refusal): void {
-  refused.push({ ...from(measured), path, refusal: why });
-}
-
-function leaveOut<Part extends object>(
-  part: Part,
-  path: string,
-  field: keyof Part,
-  origin: Record<string, FieldOrigin>,
-): void {
-  delete part[field];
-  delete origin[path];
 }
 
 type Of<Quantity extends LogQuantityMeasured> = Extract<LogMeasurement, { readonly quantity: Quantity }>;
