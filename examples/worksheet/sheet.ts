@@ -29,9 +29,12 @@ export function numberText(value: number, mark: "." | ","): string {
   return String(value).replace(".", mark);
 }
 
-/** Entries of a list: apart by blanks or semicolons, and by commas where a comma is no decimal mark. */
+/**
+ * Entries of a list: apart by blanks or semicolons, and by commas. A comma between two digits is none of these: it may be meant
+ * for thousands ("1,200"), so the text stays whole for the library to refuse, unless it is the decimal mark.
+ */
 export function listFrom(text: string, mark: "." | ","): (number | string)[] {
-  const parts = text.trim().split(mark === "," ? /,?\s+|;\s*/ : /[\s;,]+/);
+  const parts = text.trim().split(mark === "," ? /,?\s+|;\s*/ : /(?:[\s;]|(?<!\d),|,(?!\d))+/);
   return parts.filter((part) => part !== "").map((part) => numberFrom(part, mark));
 }
 

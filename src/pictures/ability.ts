@@ -1,6 +1,6 @@
 import { area, line as lineThrough } from "d3-shape";
 import type { Evaluation } from "../evaluate/index.js";
-import { interval95, normalPdf, type Refusal, refuse } from "../numeric/index.js";
+import { interval95, normalPdf, type Refusal, refuse, wrongArgument } from "../numeric/index.js";
 import {
   conformanceProbability,
   type DecisionPolicy,
@@ -26,6 +26,8 @@ export interface AbilityPictureOptions extends PictureOptions {
 
 /** Points of the density. */
 const STEPS = 120;
+/** Probabilities further apart than this come from two policies. */
+const SAME_PROBABILITY = 1e-6;
 /** How far the density is drawn [standard uncertainties]. */
 const REACH = 3.5;
 
@@ -40,7 +42,7 @@ const REACH = 3.5;
  * @returns one `svg` element as text
  *
  * Refuses `no-ability` when the evaluation has no ability.
- * @throws RangeError for an option out of range
+ * @throws RangeError for an option out of range, and for a `policy` whose probabilities are not those of the verdict
  * @example
  * ```ts
  * import { evaluate } from "crankworthy/evaluate";
@@ -73,6 +75,13 @@ export function abilityPicture(
   const { rejectBelow } = guardedLimits(unserviceable, u, policy.rejectProbability);
   const reaches = conformanceProbability(ratio, { lower: serviceable });
   const misses = 1 - conformanceProbability(ratio, { lower: unserviceable });
+  const { serviceableProbability, unserviceableProbability } = evaluation.verdict;
+  if (differ(reaches, serviceableProbability) || differ(misses, unserviceableProbability))
+    wrongArgument(
+      "policy",
+      `limits ${serviceable} and ${unserviceable}`,
+      "the policy the evaluation was made with",
+    );
   const interval = interval95(ratio);
 
   const percent = (share: number) => sheet.quantity(100 * share, 0, "%");
@@ -236,4 +245,8 @@ export function abilityPicture(
       .digits(1)(points(Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY));
     return d ? markup + element("path", { d, ...stroke(sheet, "first", 2) }) : markup;
   }
+}
+
+function differ(own: number, ofVerdict: number | undefined): boolean {
+  return ofVerdict !== undefined && Math.abs(own - ofVerdict) > SAME_PROBABILITY;
 }

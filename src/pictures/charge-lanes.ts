@@ -4,7 +4,7 @@ import { type Estimate, type Interval, interval95 } from "../numeric/index.js";
 import type { Sheet } from "./sheet.js";
 import { intervalText } from "./told.js";
 
-/** One way the charge was found, with its words. */
+/** One way the charge was found, with its words. Value and interval stay between empty and full, drawn as told. */
 export interface Lane {
   readonly text: string;
   readonly value: number;
@@ -22,31 +22,34 @@ export function lanesOf(
     word: "charge.voltage" | "charge.gravity" | "charge.voltage-and-gravity",
     one: Estimate,
   ): Lane => {
-    const interval = interval95(one);
+    const found = interval95(one);
+    const value = possible(one.value);
+    const interval = { lower: possible(found.lower), upper: possible(found.upper) };
     const told = {
-      ...(interval.lower > 0 && { lower: 100 * interval.lower }),
-      ...(interval.upper < 1 && { upper: 100 * interval.upper }),
+      ...(found.lower > 0 && { lower: 100 * interval.lower }),
+      ...(found.upper < 1 && { upper: 100 * interval.upper }),
     };
-    const named = told.lower === undefined && told.upper === undefined ? scaled(interval) : told;
-    const text = sheet.say(word, { value: percent(one.value), interval: intervalText(sheet, named, 0, "%") });
-    return { text, value: one.value, interval };
+    const named = told.lower === undefined && told.upper === undefined ? { lower: 0, upper: 100 } : told;
+    const text = sheet.say(word, { value: percent(value), interval: intervalText(sheet, named, 0, "%") });
+    return { text, value, interval };
   };
-  const { value } = voltage.stateOfCharge;
-  const lanes: Lane[] =
-    voltage.bound === "upper"
-      ? [
-          {
-            text: sheet.say("charge.upper", { value: percent(value) }),
-            value,
-            interval: { upper: interval95(voltage.stateOfCharge).upper },
-          },
-        ]
-      : [lane("charge.voltage", voltage.stateOfCharge)];
+  const bound = (one: Estimate): Lane => {
+    const upper = possible(interval95(one).upper);
+    return {
+      text: sheet.say("charge.upper", { value: percent(upper) }),
+      value: possible(one.value),
+      interval: { upper },
+    };
+  };
+  const lanes = [
+    voltage.bound === "upper" ? bound(voltage.stateOfCharge) : lane("charge.voltage", voltage.stateOfCharge),
+  ];
   if (charge.gravity) lanes.push(lane("charge.gravity", charge.gravity.stateOfCharge));
   if (charge.combined) lanes.push(lane("charge.voltage-and-gravity", charge.stateOfCharge));
   return lanes;
 }
 
-function scaled({ lower, upper }: Interval): Interval {
-  return { lower: 100 * lower, upper: 100 * upper };
+// A voltage beyond the curve's ends says empty or full, not less or more than that.
+function possible(share: number): number {
+  return Math.min(1, Math.max(0, share));
 }

@@ -63,19 +63,16 @@ export function chargePicture(
   const lanes = lanesOf(sheet, charge, reading);
 
   const inside = { lower: -0.3, upper: 1.3 };
-  const ends = lanes.flatMap(({ value, interval }) => [
-    value,
-    interval.lower ?? value,
-    interval.upper ?? value,
-  ]);
+  // The lanes lie between empty and full; the mark on the curve may lie beyond.
+  const mark = reading.stateOfCharge.value;
   const domain = {
-    lower: Math.max(inside.lower, Math.min(-0.02, ...ends) - 0.03),
-    upper: Math.min(inside.upper, Math.max(1.02, ...ends) + 0.03),
+    lower: Math.max(inside.lower, Math.min(-0.02, mark) - 0.03),
+    upper: Math.min(inside.upper, Math.max(1.02, mark) + 0.03),
   };
   // The reading's own point is one of them: near the end of what the acid allows, the curve still reaches it.
   const curve = Array.from({ length: STEPS + 1 }, (_, i) => -0.6 + (2.2 * i) / STEPS)
     .map((at) => ({ charge: at, volts: voltsAt(at) }))
-    .concat({ charge: reading.stateOfCharge.value, volts: settled.value })
+    .concat({ charge: mark, volts: settled.value })
     .filter(({ volts }) => !Number.isNaN(volts))
     .sort((one, other) => one.charge - other.charge);
   const drawnVolts = curve
@@ -160,7 +157,7 @@ export function chargePicture(
       voltsAt,
       half,
       settled,
-      value: reading!.stateOfCharge.value,
+      value: mark,
       settledText,
     });
 

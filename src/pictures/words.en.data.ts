@@ -63,7 +63,7 @@ export const englishPictureWords: PictureWords = {
   "charge.voltage": "From the voltage: {value} ({interval})",
   "charge.gravity": "From the gravities: {value} ({interval})",
   "charge.voltage-and-gravity": "From both together: {value} ({interval})",
-  "charge.upper": "From the voltage: at most about {value}; surface charge may hide that it is less",
+  "charge.upper": "From the voltage: at most {value}; surface charge may hide that it is less",
 
   "ability.title": "Ability against its limits",
   "ability.axis": "Ability in % of the reference",
@@ -101,7 +101,7 @@ export const englishPictureWords: PictureWords = {
   "start.ability": "battery gives",
   "start.demand": "engine asks",
   "start.bands": "Hatched: 95 in 100 of what the numbers leave open.",
-  "start.lowest": "Starts down to {value} ({interval})",
+  "start.lowest": "As likely as not to start down to {value} ({interval})",
   "start.lowest-at-or-below": "Starts down to {celsius} at least; the tables end there",
   "start.lowest-above": "Does not start up to {celsius}; the tables end there",
   "start.morning": "Coldest morning, {celsius}: battery gives {ability}, engine asks {demand}",

@@ -1,5 +1,5 @@
 import type { Evaluation } from "../evaluate/index.js";
-import type { Estimate } from "../numeric/index.js";
+import type { Estimate, Interval } from "../numeric/index.js";
 
 /** What a cell holds: a number or an amount stands bare, a text between quotes. */
 export type Cell = number | { readonly amount: string } | string | undefined;
@@ -18,6 +18,11 @@ const lowest = ({ coldStart }: Evaluation) => coldStart?.lowestStartCelsius;
 const morning = ({ coldStart }: Evaluation) => {
   const one = coldStart?.atColdestMorning;
   return one && "startProbability" in one ? one : undefined;
+};
+// Which ends of the 95 % interval the temperature tables reach.
+const endsOf = ({ lower, upper }: Partial<Interval>): string => {
+  if (lower === undefined) return upper === undefined ? "none" : "upper";
+  return upper === undefined ? "lower" : "two-sided";
 };
 const reading = ({ age }: Evaluation) => age?.dateCode.readings[0];
 
@@ -74,7 +79,7 @@ export const csvColumns: readonly Column[] = [
     "lowestStartBound",
     (e) => {
       const one = lowest(e);
-      return one && ("bound" in one ? one.bound : "two-sided");
+      return one && ("bound" in one ? one.bound : endsOf(e.coldStart!.intervalCelsius));
     },
   ],
   ...estimate("coldMorningAbilityAmperes", (e) => morning(e)?.abilityAmperes),

@@ -14,8 +14,13 @@ export interface CsvOptions {
 const DELIMITERS = { comma: ",", semicolon: ";", tab: "\t" } as const;
 const LINE_ENDS = { crlf: "\r\n", lf: "\n" } as const;
 
-/** What a spreadsheet takes for a formula, also behind blanks and quotes and in full width; and our own mark. */
-const STARTS_FORMULA = /^(?:'|[\s"'`]*[=+\-@\t\r\n|%＝＋－＠−])/;
+/**
+ * Where a cell begins, for a spreadsheet that splits at any delimiter, and there what it takes for a formula, also behind blanks
+ * and quotes and in full width; or our own mark.
+ */
+const STARTS_FORMULA = /(^|[;,\t])(?='|[\s"'`]*[=+\-@\t\r\n|%＝＋－＠−])/g;
+/** The mark at such a place. */
+const MARKED = /(^|[;,\t])'/g;
 
 /**
  * The first row: names of the columns, with the unit in the name where there is one (`Volts`, `Amperes`, `Celsius`, …).
@@ -45,8 +50,9 @@ export function csvHeader(options: CsvOptions = {}): string {
  * quotes, cleaned of control and format characters like everywhere in a report.
  *
  * A text that a spreadsheet would run as a formula (it begins with `= + - @ | %`, a sign of their kind, or blanks and quotes
- * before one) and a text that begins with an apostrophe get one apostrophe in front: whoever reads the row back takes it away
- * again with {@link csvText}. A negative number is a number and stays one.
+ * before one) and a text that begins with an apostrophe get one apostrophe in front. So does such a beginning behind a comma,
+ * semicolon or tab inside a text, as a spreadsheet may split there whatever the delimiter of the file. Whoever reads the row
+ * back takes the apostrophes away again with {@link csvText}. A negative number is a number and stays one.
  *
  * @param evaluation from `evaluate`
  * @param options delimiter, line end
@@ -75,15 +81,17 @@ export function csvRow(evaluation: Evaluation, options: CsvOptions = {}): string
  * The text that a cell of {@link csvRow} stands for, once a CSV reader has taken its quotes away.
  *
  * @param cell as read
- * @returns the text without the apostrophe that kept a spreadsheet from running it
+ * @returns the text without the apostrophes that kept a spreadsheet from running it: one at the start, one behind each
+ * comma, semicolon or tab that has one
  * @example
  * ```ts
  * import { csvText } from "crankworthy/report";
  * csvText("'=1+1"); // => "=1+1"
+ * csvText("a;'=1+1"); // => "a;=1+1"
  * ```
  */
 export function csvText(cell: string): string {
-  return cell.startsWith("'") ? cell.slice(1) : cell;
+  return cell.replace(MARKED, "$1");
 }
 
 function row(cells: readonly string[], { delimiter = "comma", lineEnd = "crlf" }: CsvOptions): string {
@@ -105,6 +113,5 @@ function written(name: string, cell: Cell): string {
 }
 
 function quoted(text: string): string {
-  const safe = clean(text);
-  return `"${(STARTS_FORMULA.test(safe) ? `'${safe}` : safe).replaceAll('"', '""')}"`;
+  return `"${clean(text).replace(STARTS_FORMULA, "$1'").replaceAll('"', '""')}"`;
 }

@@ -1,5 +1,5 @@
 import type { AbilitySection, Evaluation, NamedRefusal } from "../evaluate/index.js";
-import { type Estimate, interval95 } from "../numeric/index.js";
+import { type Estimate, type Interval, interval95 } from "../numeric/index.js";
 import type { Finding, Severity } from "../verdict/index.js";
 import { ageLines } from "./age.js";
 import { asPrinted, fill, fillTemplate, type Parameters, quantity, range, shareRange } from "./format.js";
@@ -187,15 +187,13 @@ function abilityText(section: AbilitySection, messages: Voice): string {
 function startLines({ coldStart }: Evaluation, messages: Voice): ReportLine[] {
   if (!coldStart) return [];
   const { lowestStartCelsius: lowest, intervalCelsius, atColdestMorning, assumptions } = coldStart;
-  const { lower, upper } = intervalCelsius;
-  const bothEnds = lower !== undefined && upper !== undefined;
   const lines = [
     line(
       "bound" in lowest
         ? fill(messages, lowest.bound === "above" ? "startAbove" : "startBelow", { celsius: lowest.celsius })
         : fill(messages, "startDownTo", {
             celsius: lowest.value,
-            interval: bothEnds ? range({ lower, upper }, "°C", messages) : undefined,
+            interval: celsiusRange(intervalCelsius, messages),
           }),
     ),
   ];
@@ -206,6 +204,16 @@ function startLines({ coldStart }: Evaluation, messages: Voice): ReportLine[] {
   }
   lines.push(line(fill(messages, "assumed", { assumptions: assumptions.join(", ") })));
   return lines;
+}
+
+// An end that lies outside the temperature tables is not known.
+function celsiusRange({ lower, upper }: Partial<Interval>, messages: Voice): string | undefined {
+  if (lower !== undefined && upper !== undefined) return range({ lower, upper }, "°C", messages);
+  const end = lower ?? upper;
+  if (end === undefined) return undefined;
+  return fill(messages, lower === undefined ? "atMost" : "atLeast", {
+    value: quantity(end, "°C", messages),
+  });
 }
 
 function verdictLines(

@@ -6,8 +6,11 @@ import { worn } from "./evaluations.js";
 import { all, descriptionOf, expectSoundPicture, shownTexts } from "./read-svg.js";
 
 const evaluation = evaluate(worn);
+// Only the ratio: what the verdict says of another one would contradict the picture.
+const { condition, action, decidedBy } = evaluation.verdict;
 const withRatio = (value: number, standardUncertainty: number) => ({
   ...evaluation,
+  verdict: { condition, action, decidedBy },
   ability: [{ ...evaluation.ability[0]!, ratio: { value, standardUncertainty } }],
 });
 
@@ -34,6 +37,18 @@ describe("abilityPicture", () => {
     expect(() => abilityPicture(evaluation, { policy: { serviceableFraction: 0.4 } })).toThrow(RangeError);
   });
 
+  it("does not draw another policy than the verdict's", () => {
+    const record = {
+      identity: { chemistry: "flooded", rating: { standard: "sae-j537", amperes: 600 } },
+      measurements: { cranking: { standard: "sae-j537", amperes: 450, relativeStandardUncertainty: 0.04 } },
+    } as const;
+    const policy = { serviceableFraction: 0.65, unserviceableFraction: 0.5 };
+    const other = evaluate(record, { policy });
+    expect(() => abilityPicture(other)).toThrow(/^policy: received limits 0.8 and 0.6/);
+    expect(() => abilityPicture(evaluate(record), { policy })).toThrow(/^policy: /);
+    expectSoundPicture(abilityPicture(other, { policy }));
+  });
+
   it("tells the two guard bands and the two chances apart by hatch", () => {
     const root = expectSoundPicture(abilityPicture(withRatio(0.7, 0.08)));
     const fills = all(root, "rect")
@@ -49,7 +64,9 @@ describe("abilityPicture", () => {
       expect.arrayContaining(["unserviceable", "worn", "serviceable"]),
     );
     const policy = { serviceableFraction: 0.8, unserviceableFraction: 0.8 };
-    expect(shownTexts(expectSoundPicture(abilityPicture(evaluation, { policy })))).not.toContain("worn");
+    expect(shownTexts(expectSoundPicture(abilityPicture(withRatio(0.73, 0.03), { policy })))).not.toContain(
+      "worn",
+    );
   });
 
   it("refuses without an ability", () => {

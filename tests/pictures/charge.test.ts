@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type BatteryRecord, evaluate } from "../../src/evaluate/index.js";
 import { isRefusal } from "../../src/numeric/index.js";
 import { chargePicture } from "../../src/pictures/index.js";
+import { renderTicket } from "../../src/report/index.js";
 import { worn } from "./evaluations.js";
 import { all, descriptionOf, expectSoundPicture } from "./read-svg.js";
 
@@ -48,11 +49,33 @@ describe("chargePicture", () => {
 
   it("names no end of an interval beyond empty and full, and draws an open end for a bound", () => {
     const low = descriptionOf(expectSoundPicture(chargePicture(evaluate(withVolts(11.75)))));
-    expect(low).toMatch(/From the voltage: −\d+\u00a0% \(\d+\u00a0% or less\)/);
+    expect(low).toMatch(/From the voltage: 0\u00a0% \(\d+\u00a0% or less\)/);
     const surface = withVolts(13.3, { lastEvent: "charge", hoursAtRest: 0.3 });
     const root = expectSoundPicture(chargePicture(evaluate(surface)));
     expect(descriptionOf(root)).toContain("surface charge may hide that it is less");
     expect(all(root, "path").some(({ attributes }) => attributes.d!.split("L").length === 3)).toBe(true);
+  });
+
+  it("tells of a bound its upper end, as the report does", () => {
+    const record = withVolts(12.4, { lastEvent: "charge", hoursAtRest: 0.2, temperatureCelsius: 20 });
+    const evaluation = evaluate({ ...record, identity: { ...record.identity, chemistry: "flooded" } });
+    const told = descriptionOf(expectSoundPicture(chargePicture(evaluation)));
+    expect(told).toContain("From the voltage: at most 87\u00a0%;");
+    expect(renderTicket(evaluation)).toMatch(/At most 87\s%/);
+  });
+
+  it.each([
+    [11.21, "0\u00a0% (11\u00a0% or less)"],
+    [12.95, "100\u00a0% (100\u00a0% or more)"],
+  ])("tells no charge below empty or above full, and draws none: %d V", (volts, words) => {
+    const record = withVolts(volts, { temperatureCelsius: 20 });
+    const evaluation = evaluate({ ...record, identity: { ...record.identity, chemistry: "flooded" } });
+    const root = expectSoundPicture(chargePicture(evaluation));
+    expect(descriptionOf(root)).toContain(`From the voltage: ${words}`);
+    for (const { attributes } of all(root, "line"))
+      for (const x of [Number(attributes.x1), Number(attributes.x2)]) expect(x).toBeLessThanOrEqual(706);
+    // Mark on the curve, and the lane's.
+    expect(all(root, "circle")).toHaveLength(2);
   });
 
   it("refuses without a rest voltage", () => {

@@ -11,6 +11,7 @@ import {
   pictureWordArguments,
   warrantyPicture,
 } from "../../src/pictures/index.js";
+import { checkedSvg } from "../../src/report/check-svg.js";
 import { worn } from "./evaluations.js";
 import { all, expectSoundPicture, readSvg } from "./read-svg.js";
 import { segment } from "./segments.js";
@@ -50,6 +51,12 @@ describe.each(Object.keys(pictures("x", {})))("the picture of %s", (name) => {
       expect(left, text).toBeGreaterThanOrEqual(0);
       expect(left + wide, text).toBeLessThanOrEqual(360);
     }
+  });
+
+  it.each(["auto", "light", "dark"] as const)("may stand in a report, in the %s scheme", (scheme) => {
+    for (const options of [{ scheme }, { scheme, id: "mine", width: 320 }])
+      expect(checkedSvg(draw(options), name)).toBe(draw(options));
+    expect(checkedSvg(draw({ scheme }, `position: url(x) & "`), name)).toContain("position: url(x) &amp;");
   });
 
   it("lets no name become markup or a template", () => {

@@ -70,6 +70,13 @@ describe("CSV", () => {
       expect(cell).toMatch(/^(?:|"[^"]*"|-?\d+(?:\.\d+)?(?:e-\d+)?)$/);
     const cold = read(csvHeader() + csvRow(evaluations.engineUnsure!))[0]!;
     expect(Number(cold.lowestStartCelsius)).toBe(-19.171002496367635);
+    expect(cold.lowestStartBound).toBe("two-sided");
+    const { coldStart } = evaluations.engineUnsure!;
+    const bound = (intervalCelsius: { lower?: number; upper?: number }) =>
+      read(
+        csvHeader() + csvRow({ ...evaluations.engineUnsure!, coldStart: { ...coldStart!, intervalCelsius } }),
+      )[0]!.lowestStartBound;
+    expect([bound({ lower: -24 }), bound({ upper: -12 }), bound({})]).toEqual(["lower", "upper", "none"]);
   });
 
   it("ends its rows as asked", () => {
@@ -94,6 +101,7 @@ describe("CSV", () => {
     "＝1",
     "−1",
     '""+1',
+    "';=1",
   ])("%j is defused and comes back", (id) => {
     const [row] = read(csvHeader() + csvRow({ ...evaluations.good!, id }));
     expect(row!.id).toMatch(/^'/);
@@ -103,6 +111,25 @@ describe("CSV", () => {
   it.each(["a=1", "1+1", "W-17", "5", "", "O'Neill"])("%j is left as it is", (id) => {
     expect(read(csvHeader() + csvRow({ ...evaluations.good!, id }))[0]!.id).toBe(id);
   });
+
+  it.each(["a;=cmd|'/C calc'!A0;b", "a,=1+1,b", "a\t=1", "x; +1", 'x;"=1', "x;'=1", "x,'y;'", ";,=1"])(
+    "%j is no formula wherever a spreadsheet splits the row, and comes back",
+    (id) => {
+      for (const options of OPTIONS) {
+        const written = csvRow({ ...evaluations.good!, id }, options);
+        expect(csvText(read(csvHeader(options) + written, options)[0]!.id!)).toBe(clean(id));
+        for (const delimiter of [",", ";", "\t"]) {
+          const split: string[][] = parse(written, {
+            delimiter,
+            relax_quotes: true,
+            relax_column_count: true,
+          });
+          const plain = written.split(delimiter);
+          for (const cell of [...split.flat(), ...plain]) expect(cell).not.toMatch(/^[\s"]*[=+@|%]/);
+        }
+      }
+    },
+  );
 
   it("any text comes back cleaned, in its own cell, and never as a formula", () => {
     const text = fc.oneof(
@@ -118,7 +145,7 @@ describe("CSV", () => {
         const rows = read(csvHeader(options) + csvRow({ ...evaluations.good!, id }, options), options);
         expect(rows).toHaveLength(1);
         expect(csvText(rows[0]!.id!)).toBe(clean(id));
-        expect(rows[0]!.id).not.toMatch(/^[\s"]*[=+\-@]/);
+        expect(rows[0]!.id).not.toMatch(/(?:^|[;,])[\s"]*[=+\-@]/);
       }),
     );
   });

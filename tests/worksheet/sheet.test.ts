@@ -3,7 +3,14 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Field } from "../../examples/worksheet/fields.data.js";
 import { fieldOf } from "../../examples/worksheet/issues.js";
-import { decimalMark, fields, numberFrom, recordOf, valuesOf } from "../../examples/worksheet/sheet.js";
+import {
+  decimalMark,
+  fields,
+  listFrom,
+  numberFrom,
+  recordOf,
+  valuesOf,
+} from "../../examples/worksheet/sheet.js";
 import { startRecord } from "../../examples/worksheet/start.data.js";
 
 const issuesOf = (record: unknown): readonly InputIssue[] => {
@@ -80,6 +87,17 @@ describe("values and record", () => {
       expect.objectContaining({ path: "measurements.restVolts", code: "wrong-type" }),
     );
     expect(["en-GB", "de", "fr", "es", "ja", "ar"].map(decimalMark)).toEqual([".", ",", ",", ",", ".", "."]);
+  });
+
+  it("does not make two readings of a number with a comma for its thousands", () => {
+    expect(listFrom("1,200", ".")).toEqual(["1,200"]);
+    expect(listFrom("436, 440 441;438 ,437, ", ".")).toEqual([436, 440, 441, 438, 437]);
+    expect(listFrom("1,23 1,24; 1,25", ",")).toEqual([1.23, 1.24, 1.25]);
+    const amperes = "measurements.cranking.amperes";
+    const one = issuesOf(recordOf(new Map([[amperes, "1,200"]]), "."));
+    expect(one).toContainEqual(expect.objectContaining({ path: amperes }));
+    const several = issuesOf(recordOf(new Map([[amperes, "1,200 1190"]]), "."));
+    expect(several).toContainEqual(expect.objectContaining({ path: `${amperes}[0]`, code: "wrong-type" }));
   });
 
   it("names what it has no place for", () => {

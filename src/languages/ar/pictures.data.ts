@@ -63,7 +63,7 @@ export const pictures: PictureWords = {
   "charge.voltage": "من الجهد: {value} ({interval})",
   "charge.gravity": "من الكثافات: {value} ({interval})",
   "charge.voltage-and-gravity": "من الاثنين معًا: {value} ({interval})",
-  "charge.upper": "من الجهد: نحو {value} على الأكثر؛ قد تخفي الشحنة السطحية أنه أقل",
+  "charge.upper": "من الجهد: {value} على الأكثر؛ قد تخفي الشحنة السطحية أنه أقل",
 
   "ability.title": "القدرة مقارنة بحدودها",
   "ability.axis": "القدرة بوحدة % من المرجع",
@@ -101,7 +101,7 @@ export const pictures: PictureWords = {
   "start.ability": "البطارية تعطي",
   "start.demand": "المحرك يطلب",
   "start.bands": "المظلل: 95 من 100 مما تتركه الأرقام مفتوحًا.",
-  "start.lowest": "تشغّل المحرك حتى حرارة {value} ({interval})",
+  "start.lowest": "الحرارة التي يتساوى عندها أن تشغّل المحرك وألا تشغّله: {value} ({interval})",
   "start.lowest-at-or-below": "تشغّل المحرك حتى حرارة {celsius} على الأقل؛ والجداول تنتهي هناك",
   "start.lowest-above": "لا تشغّل المحرك حتى في حرارة {celsius}؛ والجداول تنتهي هناك",
   "start.morning": "أبرد صباح، {celsius}: البطارية تعطي {ability}، والمحرك يطلب {demand}",

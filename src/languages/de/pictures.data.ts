@@ -65,7 +65,7 @@ export const pictures: PictureWords = {
   "charge.gravity": "Aus den Säuredichten: {value} ({interval})",
   "charge.voltage-and-gravity": "Aus beidem zusammen: {value} ({interval})",
   "charge.upper":
-    "Aus der Spannung: höchstens etwa {value}; Oberflächenladung kann verdecken, dass es weniger ist",
+    "Aus der Spannung: höchstens {value}; Oberflächenladung kann verdecken, dass es weniger ist",
 
   "ability.title": "Leistungsfähigkeit und ihre Grenzen",
   "ability.axis": "Leistungsfähigkeit in % des Bezugswerts",
@@ -103,7 +103,7 @@ export const pictures: PictureWords = {
   "start.ability": "Batterie gibt",
   "start.demand": "Motor verlangt",
   "start.bands": "Schraffiert: 95 von 100 dessen, was die Zahlen offen lassen.",
-  "start.lowest": "Startet bis {value} ({interval})",
+  "start.lowest": "Bis {value} ({interval}) ist ein Start mindestens so wahrscheinlich wie keiner",
   "start.lowest-at-or-below": "Startet mindestens bis {celsius}; dort enden die Tabellen",
   "start.lowest-above": "Startet bis {celsius} nicht; dort enden die Tabellen",
   "start.morning": "Kältester Morgen, {celsius}: Batterie gibt {ability}, Motor verlangt {demand}",

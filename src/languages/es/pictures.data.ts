@@ -64,8 +64,7 @@ export const pictures: PictureWords = {
   "charge.voltage": "Según la tensión: {value} ({interval})",
   "charge.gravity": "Según las densidades: {value} ({interval})",
   "charge.voltage-and-gravity": "Según ambas juntas: {value} ({interval})",
-  "charge.upper":
-    "Según la tensión: como máximo {value}, aproximadamente; una carga superficial puede ocultar que es menos",
+  "charge.upper": "Según la tensión: como máximo {value}; una carga superficial puede ocultar que es menos",
 
   "ability.title": "La aptitud de arranque y sus límites",
   "ability.axis": "Aptitud de arranque en % de la referencia",
@@ -103,7 +102,7 @@ export const pictures: PictureWords = {
   "start.ability": "la batería da",
   "start.demand": "el motor pide",
   "start.bands": "Rayado: 95 de cada 100 de lo que los números dejan abierto.",
-  "start.lowest": "Arranca hasta {value} ({interval})",
+  "start.lowest": "Hasta {value} ({interval}) el arranque es al menos tan probable como el fallo",
   "start.lowest-at-or-below": "Arranca al menos hasta {celsius}; ahí terminan las tablas",
   "start.lowest-above": "No arranca, ni siquiera a {celsius}; ahí terminan las tablas",
   "start.morning": "Mañana más fría, {celsius}: la batería da {ability}, el motor pide {demand}",

@@ -64,8 +64,7 @@ export const pictures: PictureWords = {
   "charge.voltage": "D’après la tension : {value} ({interval})",
   "charge.gravity": "D’après les densités : {value} ({interval})",
   "charge.voltage-and-gravity": "D’après les deux ensemble : {value} ({interval})",
-  "charge.upper":
-    "D’après la tension : au plus {value} environ ; une charge de surface peut cacher qu’il y a moins",
+  "charge.upper": "D’après la tension : au plus {value} ; une charge de surface peut cacher qu’il y a moins",
 
   "ability.title": "L’aptitude au démarrage et ses limites",
   "ability.axis": "Aptitude au démarrage en % de la référence",
@@ -104,7 +103,7 @@ export const pictures: PictureWords = {
   "start.ability": "la batterie fournit",
   "start.demand": "le moteur demande",
   "start.bands": "Hachuré : 95 sur 100 de ce que les nombres laissent ouvert.",
-  "start.lowest": "Démarre jusqu’à {value} ({interval})",
+  "start.lowest": "Au moins une chance sur deux de démarrer jusqu’à {value} ({interval})",
   "start.lowest-at-or-below": "Démarre au moins jusqu’à {celsius} ; les tables s’arrêtent là",
   "start.lowest-above": "Ne démarre pas, même à {celsius} ; les tables s’arrêtent là",
   "start.morning":

@@ -62,7 +62,7 @@ export const pictures: PictureWords = {
   "charge.voltage": "電圧から: {value} ({interval})",
   "charge.gravity": "比重から: {value} ({interval})",
   "charge.voltage-and-gravity": "両方を合わせて: {value} ({interval})",
-  "charge.upper": "電圧から: 最大で約 {value}。表面電荷のため、実際はもっと低いかもしれません",
+  "charge.upper": "電圧から: 最大で {value}。表面電荷のため、実際はもっと低いかもしれません",
 
   "ability.title": "始動能力とその限度",
   "ability.axis": "基準値に対する始動能力 (%)",
@@ -100,7 +100,7 @@ export const pictures: PictureWords = {
   "start.ability": "バッテリーが出せる電流",
   "start.demand": "エンジンに必要な電流",
   "start.bands": "斜線: 数値から考えられる範囲の 100 分の 95。",
-  "start.lowest": "始動できる最低温度: {value} ({interval})",
+  "start.lowest": "始動できる確率が半々になる温度: {value} ({interval})",
   "start.lowest-at-or-below": "少なくとも {celsius} まで始動できます。表はそこまでです",
   "start.lowest-above": "{celsius} でもまだ始動しません。表はそこまでです",
   "start.morning": "最も寒い朝 {celsius}: バッテリーが出せる電流 {ability}、エンジンに必要な電流 {demand}",
